@@ -68,6 +68,12 @@ public final class Speech {
         return out;
     }
 
+    /** {@return whether these words are in the language that is being drawn in, since they came from here} */
+    public static boolean isSaid(String words) {
+        Speech now = NOW.get();
+        return now != null && now.said.containsKey(words);
+    }
+
     /** {@return the line, remembered as one that is in the language already: a part of what {@link #of} gave} */
     public static String done(String line) {
         Speech now = NOW.get();

@@ -1,18 +1,28 @@
 package turnalike.match;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+
 /**
  * How unlike any two of some pieces are, the same both ways. Of so many as a table holds in little room each pair is asked once and kept; of more it is
- * asked whenever it is needed, so that thousands of pieces take no more room than their own figures.
+ * asked whenever it is needed, but for all differences from one piece, which are kept of those asked last in as much room as such a table takes: a search
+ * that tries every spare beside the same few pieces again and again asks for little else. Not for several threads at a time.
  */
 final class Differences {
     /** The table of that many takes 32 MB. */
     static final int MOST_KEPT = 2000;
+
+    /** A place between two others asks for those of both. */
+    private static final int FEWEST_ROWS = 2;
 
     private final Unlikeness unlikeness;
     private final int count;
 
     /** Empty where pairs are asked anew. */
     private final double[][] table;
+
+    /** By piece, that asked for last at the end. */
+    private final LinkedHashMap<Integer, double[]> rows = new LinkedHashMap<>(16, 0.75f, true);
 
     private Differences(Unlikeness unlikeness, int count, double[][] table) {
         this.unlikeness = unlikeness;
@@ -45,6 +55,28 @@ final class Differences {
         }
         // Asked as for the table, so that both say the same to the bit.
         return piece == other ? 0 : Unlikeness.sound(unlikeness, Math.max(piece, other), Math.min(piece, other));
+    }
+
+    /**
+     * {@return how unlike every piece is to this one, by number}
+     *
+     * @param piece whose; not to be written to
+     */
+    double[] from(int piece) {
+        if (table.length > 0) {
+            return table[piece];
+        }
+        double[] kept = rows.get(piece);
+        if (kept != null) {
+            return kept;
+        }
+        double[] made = new double[count];
+        Arrays.setAll(made, other -> between(piece, other));
+        rows.put(piece, made);
+        if (rows.size() > Math.max(FEWEST_ROWS, MOST_KEPT * MOST_KEPT / count)) {
+            rows.remove(rows.keySet().iterator().next());
+        }
+        return made;
     }
 
     double largest() {

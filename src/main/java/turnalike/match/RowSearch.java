@@ -16,6 +16,7 @@ final class RowSearch {
     private final SetRule rule;
     private final SplitMix64 dice = new SplitMix64(2);
     private final double least;
+    private final double[] beyond;
     private int[] row = new int[0];
     private int[] spares = new int[0];
 
@@ -23,6 +24,7 @@ final class RowSearch {
         this.difference = difference;
         this.rule = rule;
         least = GAIN * difference.largest() + Double.MIN_NORMAL;
+        beyond = new double[difference.count()];
     }
 
     /**
@@ -196,18 +198,30 @@ final class RowSearch {
     private boolean exchangeSpares() {
         boolean moved = false;
         for (int place = 0; place < row.length && spares.length > 0; place++) {
-            for (int s = 0; s < spares.length; s++) {
-                double now = joint(place - 1, place) + joint(place, place + 1);
-                double then = across(spares[s], place - 1) + across(spares[s], place + 1);
-                if (now - then > least) {
-                    int held = row[place];
+            moved |= exchangeAt(place, beside(place - 1), beside(place + 1));
+        }
+        return moved;
+    }
+
+    /** How unlike every piece is to the one at that place; beyond the ends not at all. */
+    private double[] beside(int place) {
+        return place < 0 || place >= row.length ? beyond : difference.from(row[place]);
+    }
+
+    private boolean exchangeAt(int place, double[] left, double[] right) {
+        boolean moved = false;
+        double now = left[row[place]] + right[row[place]];
+        for (int s = 0; s < spares.length; s++) {
+            int spare = spares[s];
+            if (now - (left[spare] + right[spare]) > least) {
+                spares[s] = row[place];
+                row[place] = spare;
+                if (rule.passes(row)) {
+                    now = left[spare] + right[spare];
+                    moved = true;
+                } else {
                     row[place] = spares[s];
-                    if (rule.passes(row)) {
-                        spares[s] = held;
-                        moved = true;
-                    } else {
-                        row[place] = held;
-                    }
+                    spares[s] = spare;
                 }
             }
         }

@@ -3,7 +3,7 @@ package turnalike.match;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
+import turnalike.pieces.AlikestNeighbours;
 import turnalike.units.PlainNumber;
 
 /**
@@ -87,36 +87,14 @@ final class SetRule {
         return (heaviestG - lightestG) * count <= share * sumG;
     }
 
-    /**
-     * The set with the smallest share. It leaves out no piece between its lightest and heaviest, as putting that in would narrow it. Of sets equally
-     * alike, thousands where many pieces weigh the same, the one nearest the median of all: a typical set is most easily mended and repeated.
-     */
+    /** The set with the smallest share, a run of neighbours; of several the most typical. */
     int[] alikest() {
         if (places == 0) {
             return new int[0];
         }
-        double[] shares = IntStream.rangeClosed(0, ascending.length - places)
-                .mapToDouble(first -> share(window(first)))
-                .toArray();
-        double least = Arrays.stream(shares).min().orElseThrow();
-        int best = 0;
-        double nearestG = Double.POSITIVE_INFINITY;
-        for (int first = 0; first < shares.length; first++) {
-            double offG = offMedianG(first);
-            if (shares[first] <= least + SAME && offG < nearestG * (1 - SAME)) {
-                best = first;
-                nearestG = offG;
-            }
-        }
-        return window(best);
-    }
-
-    /** How far the middle of a window lies from the median of all. */
-    private double offMedianG(int first) {
-        double middleG = (massesG[ascending[first]] + massesG[ascending[first + places - 1]]) / 2;
-        double medianG =
-                (massesG[ascending[(ascending.length - 1) / 2]] + massesG[ascending[ascending.length / 2]]) / 2;
-        return Math.abs(middleG - medianG);
+        double[] ascendingG =
+                Arrays.stream(ascending).mapToDouble(piece -> massesG[piece]).toArray();
+        return window(AlikestNeighbours.first(ascendingG, places, first -> share(window(first)), SAME));
     }
 
     /** Calls for each passing set once, until told to stop; whether all were visited. */

@@ -20,6 +20,7 @@ final class SortedRowSearch {
     private final SortRules rules;
     private final SplitMix64 dice = new SplitMix64(3);
     private final double least;
+    private final double[] beyond;
     private final List<List<Integer>> placesOf = new ArrayList<>();
     private int[] row;
     private final List<int[]> spares = new ArrayList<>();
@@ -30,6 +31,7 @@ final class SortedRowSearch {
         this.rules = rules;
         this.wants = sorts.ofPlaces().stream().mapToInt(sort -> sort).toArray();
         least = GAIN * difference.largest() + Double.MIN_NORMAL;
+        beyond = new double[difference.count()];
         List<List<Integer>> open = new ArrayList<>();
         for (int sort = 0; sort < sorts.count(); sort++) {
             int[] set = rules.alikest(sort);
@@ -185,12 +187,27 @@ final class SortedRowSearch {
     private boolean exchangeSpares() {
         boolean moved = false;
         for (int place = 0; place < row.length; place++) {
-            int[] own = spares.get(wants[place]);
-            for (int s = 0; s < own.length; s++) {
-                double now = joint(place - 1) + joint(place);
-                int held = row[place];
+            if (spares.get(wants[place]).length > 0) {
+                moved |= exchangeAt(place, beside(place - 1), beside(place + 1));
+            }
+        }
+        return moved;
+    }
+
+    /** How unlike every piece is to the one at that place; beyond the ends not at all. */
+    private double[] beside(int place) {
+        return place < 0 || place >= row.length ? beyond : difference.from(row[place]);
+    }
+
+    private boolean exchangeAt(int place, double[] left, double[] right) {
+        boolean moved = false;
+        int[] own = spares.get(wants[place]);
+        for (int s = 0; s < own.length; s++) {
+            int held = row[place];
+            double now = left[held] + right[held];
+            if (now - left[own[s]] - right[own[s]] > least) {
                 row[place] = own[s];
-                if (now - joint(place - 1) - joint(place) > least && rules.passes(row, wants[place])) {
+                if (rules.passes(row, wants[place])) {
                     own[s] = held;
                     moved = true;
                 } else {

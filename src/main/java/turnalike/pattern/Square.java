@@ -16,7 +16,9 @@ import turnalike.units.Length;
  */
 public record Square(Length length, Length side, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("square", Square.class)
-            .words("Left square, arrises and all. Side: across the flats; left empty, the stock's own size.")
+            .words(
+                    "Left square, arrises and all. Side: across the flats; left empty, the stock's own size. What has flats and tapers, an"
+                            + " eight-sided leg for one, is planed: give it as a taper over its corners.")
             .shape("left square, arrises kept")
             .length()
             .may(

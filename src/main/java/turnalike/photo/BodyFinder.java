@@ -20,6 +20,9 @@ final class BodyFinder {
     private static final Set<PhotoTrace.Reason> OF_THE_GROUND =
             EnumSet.of(PhotoTrace.Reason.NO_PIECE, PhotoTrace.Reason.TWO_PIECES, PhotoTrace.Reason.CUT_OFF);
 
+    /** The root of linear light: 0.1 is a hundredth of full light, code 25 of 255. */
+    private static final double DARK = 0.11;
+
     private final CoarsePicture picture;
 
     private final int width;
@@ -218,7 +221,7 @@ final class BodyFinder {
         for (int i = 0; i < distance.length; i++) {
             mask.data[i] = (byte) (far.data[i] > threshold ? 1 : 0);
         }
-        GrayU8 opened = BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, 1, null), 1, null);
+        GrayU8 opened = GrownMask.dilated(GrownMask.eroded(mask, 1), 1);
         GrayS32 labels = new GrayS32(width, height);
         int count = BinaryImageOps.contour(opened, ConnectRule.EIGHT, labels).size();
         List<Blob> likely = Arrays.stream(Blob.of(labels.data, count, width, height))
@@ -236,14 +239,15 @@ final class BodyFinder {
     }
 
     private void checkLight() throws Unsure {
-        // Whatever its colour: on a red cloth green and blue may be black.
-        float[] brightest = picture.planes()[0].clone();
-        for (int i = 0; i < brightest.length; i++) {
-            brightest[i] = Math.max(brightest[i], Math.max(picture.planes()[1][i], picture.planes()[2][i]));
+        float[] reds = picture.planes()[0];
+        float[] greens = picture.planes()[1];
+        float[] blues = picture.planes()[2];
+        int dark = 0;
+        for (int i = 0; i < reds.length; i++) {
+            // Whatever its colour: on a red cloth green and blue may be black.
+            dark += Math.max(reds[i], Math.max(greens[i], blues[i])) < DARK ? 1 : 0;
         }
-        float bright = Ranked.ofMany(brightest, (int) (brightest.length * 0.98));
-        // The root of linear light: 0.1 is a hundredth of full light, code 25 of 255.
-        if (bright < 0.11) {
+        if (dark > (int) (0.98 * reds.length)) {
             throw new Unsure(
                     PhotoTrace.Reason.TOO_DARK,
                     "the picture is almost black",

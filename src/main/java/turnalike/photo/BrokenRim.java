@@ -72,8 +72,8 @@ final class BrokenRim {
         int least = count;
         caps[0] = EndCap.face(contour, start, EndEdge.SHARP);
         astray[0] = sharp;
+        Cores.each(count, k -> caps[k + 1] = EndCap.of(contour, start, edge.apply(Math.min(1, step * (k + 1)))));
         for (int k = count; k > 0; k--) {
-            caps[k] = EndCap.of(contour, start, edge.apply(Math.min(1, step * k)));
             astray[k] = astray(caps[k]);
             least = astray[k] < astray[least] ? k : least;
         }
@@ -87,7 +87,8 @@ final class BrokenRim {
         double bend = astray[least - 1] - 2 * astray[least] + astray[least + 1];
         double within = bend > 0 ? 0.5 * (astray[least - 1] - astray[least + 1]) / bend : 0;
         // Twice the log for each point is the cost, so its bend tells how far the rim may be another.
-        double points = RimChoice.POINTS * caps[least].behind() * contour.sight().focal();
+        double points =
+                RimChoice.POINTS * caps[least].behind() * contour.sight().focal();
         double spread = 1 / Math.sqrt(points * Math.max(LEAST_BEND, bend));
         double turns = (caps[least + 1].disagreement() - caps[least - 1].disagreement()) / 2;
         double open = Math.abs(turns) * Math.min(MOST_OPEN, spread);

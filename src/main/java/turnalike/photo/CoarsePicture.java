@@ -25,34 +25,63 @@ final class CoarsePicture {
     }
 
     static CoarsePicture of(Picture picture) {
-        int block = Math.max(1, (int) Math.ceil((double) Math.max(picture.width(), picture.height()) / LONGEST));
-        int width = picture.width() / block;
-        int height = picture.height() / block;
-        float[][] planes = new float[3][width * height];
-        boolean turned = picture.turned();
-        int lines = turned ? width : height;
-        int along = turned ? height : width;
-        int lineStep = turned ? 1 : width;
-        int step = turned ? width : 1;
-        double perPixel = 1.0 / (block * block);
-        Cores.parts(lines, (first, end) -> {
-            double[] sums = new double[3 * along];
+        Lines lines = new Lines(picture);
+        lines.makeAll();
+        return lines.picture();
+    }
+
+    /** One that is made line by line. */
+    static final class Lines implements BlockLines {
+        private final Picture from;
+
+        private final CoarsePicture made;
+
+        Lines(Picture picture) {
+            from = picture;
+            int block = Math.max(1, (int) Math.ceil((double) Math.max(picture.width(), picture.height()) / LONGEST));
+            int width = picture.width() / block;
+            int height = picture.height() / block;
+            made = new CoarsePicture(block, width, height, new float[3][width * height]);
+        }
+
+        /** Whole once all lines are made. */
+        CoarsePicture picture() {
+            return made;
+        }
+
+        @Override
+        public int block() {
+            return made.block;
+        }
+
+        @Override
+        public int count() {
+            return from.turned() ? made.width : made.height;
+        }
+
+        @Override
+        public void make(int first, int end) {
+            boolean turned = from.turned();
+            int block = made.block;
+            double[] sums = new double[3 * (turned ? made.height : made.width)];
+            int lineStep = turned ? 1 : made.width;
+            int step = turned ? made.width : 1;
+            double perPixel = 1.0 / (block * block);
             for (int line = first; line < end; line++) {
                 Arrays.fill(sums, 0);
                 for (int j = 0; j < block; j++) {
-                    picture.addLinear(line * block + j, block, sums);
+                    from.addLinear(line * block + j, block, sums);
                 }
                 for (int c = 0; c < 3; c++) {
-                    float[] plane = planes[c];
+                    float[] plane = made.planes[c];
                     int to = line * lineStep;
-                    for (int from = c; from < sums.length; from += 3) {
-                        plane[to] = (float) Math.sqrt(sums[from] * perPixel);
+                    for (int k = c; k < sums.length; k += 3) {
+                        plane[to] = (float) Math.sqrt(sums[k] * perPixel);
                         to += step;
                     }
                 }
             }
-        });
-        return new CoarsePicture(block, width, height, planes);
+        }
     }
 
     /** The same with other colours. */

@@ -18,8 +18,6 @@ final class EdgeChain {
 
     private static final int SIDE = 6;
 
-    private static final double LEAST_SIZE = 1e-8;
-
     private static final int LONGEST = REACHES[REACHES.length - 1];
 
     /** The least leap, in pixels, that is not noise. */
@@ -41,10 +39,8 @@ final class EdgeChain {
 
     private final double[] across;
 
-    /** Y² of each point, and what it counts where the edge runs level. */
-    private final double[] squares;
-
-    private final double[] levels;
+    /** What is laid through a few of its points, over and over. */
+    private final EdgeParabola parabola;
 
     /** The edge proper: the points from here to before there. */
     private final int first;
@@ -62,17 +58,6 @@ final class EdgeChain {
 
     /** The usual distance of a point from a smooth course, in pixels. */
     private final double noise;
-
-    /** The last fit: which of the two courses it took, what it found and what it left over, in pixels. */
-    private boolean steep;
-
-    private double constant;
-
-    private double slope;
-
-    private double bend;
-
-    private double left;
 
     private Optional<List<Gap>> leaps = Optional.empty();
 
@@ -117,12 +102,7 @@ final class EdgeChain {
         this.first = first;
         this.end = end;
         this.focal = focal;
-        squares = new double[along.length];
-        levels = new double[along.length];
-        for (int k = 0; k < along.length; k++) {
-            squares[k] = across[k] * across[k];
-            levels[k] = weight(false, squares[k], 0);
-        }
+        parabola = new EdgeParabola(along, across);
         rays = new TangentRay[end - first];
         reaches = new byte[end - first];
         ways = new byte[end - first];
@@ -164,8 +144,8 @@ final class EdgeChain {
         double[] all = new double[Math.max(1, (end - first) / 5)];
         int count = 0;
         for (int i = first; i < end && count < all.length; i += 5) {
-            fit(i, Math.max(0, i - 6), Math.min(along.length - 1, i + 6));
-            all[count++] = left;
+            parabola.fit(i, Math.max(0, i - 6), Math.min(along.length - 1, i + 6));
+            all[count++] = focal * parabola.left();
         }
         Arrays.sort(all, 0, count);
         return Math.max(0.02, count == 0 ? 0 : all[count / 2]);
@@ -231,10 +211,10 @@ final class EdgeChain {
         double[] leap = new double[along.length];
         double[][] sides = new double[along.length][];
         for (int i = Math.max(first, CORNER + SIDE); i < Math.min(end, along.length - CORNER - SIDE); i++) {
-            fit(i - CORNER, i - CORNER - SIDE, i - CORNER);
-            double before = fitted(i - CORNER).place();
-            fit(i + CORNER, i + CORNER, i + CORNER + SIDE);
-            double after = fitted(i + CORNER).place();
+            parabola.fit(i - CORNER, i - CORNER - SIDE, i - CORNER);
+            double before = parabola.ray().place();
+            parabola.fit(i + CORNER, i + CORNER, i + CORNER + SIDE);
+            double after = parabola.ray().place();
             sides[i] = new double[] {before, after};
             leap[i] = after - before - Math.abs(along[i + CORNER] - along[i - CORNER]);
         }
@@ -291,7 +271,7 @@ final class EdgeChain {
     }
 
     private TangentRay touching(int i) {
-        TangentRay best = TangentRay.ofSlope(along[i], squares[i], 0);
+        TangentRay best = parabola.level(i);
         double least = Double.POSITIVE_INFINITY;
         for (int reach : REACHES) {
             boolean passed = false;
@@ -305,11 +285,12 @@ final class EdgeChain {
                 }
                 // A window that sees both sides counts for more points than one that sees one side; a longer one that
                 // passes beats all.
+                double left = focal * parabola.left();
                 boolean passes = left <= 1.3 * noise;
                 double score = passes ? left / noise * 0.01 - reach - (way == 0 ? 2.5 * reach : 0) : 10 + left / noise;
                 if ((passes || reach == REACHES[0]) && score < least) {
                     least = score;
-                    best = fitted(i);
+                    best = parabola.ray();
                     reaches[i - first] = (byte) reach;
                     ways[i - first] = (byte) way;
                 }
@@ -323,7 +304,7 @@ final class EdgeChain {
     }
 
     private TangentRay touching(int i, int reach, int way) {
-        return looked(i, reach, way) ? fitted(i) : TangentRay.ofSlope(along[i], squares[i], 0);
+        return looked(i, reach, way) ? parabola.ray() : parabola.level(i);
     }
 
     /** Fits so far to both sides of a point, way 0, or to those before it alone, 1, or after it, 2, if there are enough. */
@@ -333,93 +314,7 @@ final class EdgeChain {
         if (to - from < 4) {
             return false;
         }
-        fit(i, from, to);
+        parabola.fit(i, from, to);
         return true;
-    }
-
-    /** The ray through a point by the fit that was just made there. */
-    private TangentRay fitted(int i) {
-        return steep
-                ? TangentRay.ofInverseSlope(along[i] + constant, squares[i], slope)
-                : TangentRay.ofSlope(along[i], Math.max(0, squares[i] + constant), slope);
-    }
-
-    /**
-     * Fits the points from one to another: Y² as a polynomial of second degree of X, or X of Y² where the edge is steep; each point counts by its
-     * distance across the edge in the picture. Straight edges, arrises and spheres all have Y² of second degree in X, exactly.
-     */
-    private void fit(int i, int from, int to) {
-        double spanAlong = Math.abs(along[to] - along[from]);
-        double spanAcross = Math.abs(across[to] - across[from]);
-        steep = spanAcross > 1.2 * spanAlong;
-        double perScale = 1 / Math.max(1e-9, steep ? 2 * Math.abs(across[i]) * spanAcross : spanAlong);
-        double[] places = steep ? squares : along;
-        double[] values = steep ? along : squares;
-        double place = places[i];
-        double value = values[i];
-        constant = 0;
-        slope = 0;
-        bend = 0;
-        // In the first round each point counts as if the edge ran level, or straight across.
-        for (int round = 0; round < 2; round++) {
-            double w0 = 0;
-            double w1 = 0;
-            double w2 = 0;
-            double w3 = 0;
-            double w4 = 0;
-            double v0 = 0;
-            double v1 = 0;
-            double v2 = 0;
-            double level = slope * perScale;
-            double rise = 2 * bend * perScale;
-            for (int k = from; k <= to; k++) {
-                double t = (places[k] - place) * perScale;
-                double off = values[k] - value;
-                double weight = round > 0 ? weight(steep, squares[k], level + rise * t) : steep ? 1 : levels[k];
-                double once = weight * t;
-                double twice = once * t;
-                w0 += weight;
-                w1 += once;
-                w2 += twice;
-                w3 += twice * t;
-                w4 += twice * t * t;
-                v0 += weight * off;
-                v1 += once * off;
-                v2 += twice * off;
-            }
-            solve(w0, w1, w2, w3, w4, v0, v1, v2);
-        }
-        double sum = 0;
-        double level = slope * perScale;
-        double rise = 2 * bend * perScale;
-        for (int k = from; k <= to; k++) {
-            double t = (places[k] - place) * perScale;
-            double off = values[k] - value - constant - t * (slope + t * bend);
-            sum += off * off * weight(steep, squares[k], level + rise * t);
-        }
-        left = focal * Math.sqrt(sum / Math.max(1, to - from + 1 - 3));
-        slope = level;
-    }
-
-    /** One over the squared length of the gradient: turns what is off in Y² or X into distance across the edge. */
-    private static double weight(boolean steep, double squared, double slope) {
-        double twice = 4 * squared;
-        double size = steep ? 1 + twice * slope * slope : twice + slope * slope;
-        return 1 / (size < LEAST_SIZE ? LEAST_SIZE : size);
-    }
-
-    /** A parabola's three numbers from its normal equations, by elimination; one of which they say nothing is 0. */
-    private void solve(double w0, double w1, double w2, double w3, double w4, double v0, double v1, double v2) {
-        double least = 1e-14 * Math.max(w0, Math.max(w2, w4));
-        double first = 1 / w0;
-        double slopes = w2 - w1 * w1 * first;
-        double both = w3 - w1 * w2 * first;
-        double forSlope = v1 - w1 * v0 * first;
-        double share = slopes > least ? both / slopes : 0;
-        double bends = w4 - w2 * w2 * first - share * both;
-        double forBend = v2 - w2 * v0 * first - share * forSlope;
-        bend = bends > least ? forBend / bends : 0;
-        slope = slopes > least ? (forSlope - both * bend) / slopes : 0;
-        constant = (v0 - w1 * slope - w2 * bend) * first;
     }
 }

@@ -36,7 +36,7 @@ final class EdgeFit {
     /** So many fitted points follow one another; the next ones begin anew, so that threads can share them and none hangs on which thread it was. */
     private static final int RUN = 60;
 
-    private final LocalColours colours;
+    private final Picture picture;
 
     private final CoarseColour coarse;
 
@@ -45,11 +45,11 @@ final class EdgeFit {
     private final Sight.AxisLine axis;
 
     /** A closed contour, points about a pixel apart, of a piece whose axis lies about there. */
-    EdgeFit(LocalColours colours, CoarseColour coarse, Sight.AxisLine axis, double[] x, double[] y) {
-        this.colours = colours;
+    EdgeFit(Picture picture, CoarseColour coarse, Sight.AxisLine axis, double[] x, double[] y) {
+        this.picture = picture;
         this.coarse = coarse;
         this.axis = axis;
-        lines = new EdgeLines(colours, x, y);
+        lines = new EdgeLines(picture, x, y);
     }
 
     /**
@@ -78,7 +78,7 @@ final class EdgeFit {
         // fitted.
         Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
         EdgeFit again = new EdgeFit(
-                colours, coarse, axis, once.fitted().x(), once.fitted().y());
+                picture, coarse, axis, once.fitted().x(), once.fitted().y());
         int rank = 0;
         while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
             rank++;
@@ -166,7 +166,7 @@ final class EdgeFit {
     private void fitted(int from, double softness, Noise noise, int stride, boolean wide, Found found) {
         EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
         EdgeLines.Reader reader = lines.new Reader();
-        RimLight within = new RimLight(colours, lines, axis, softness);
+        RimLight within = new RimLight(picture, lines, axis, softness);
         double before = 0;
         double last = 0;
         for (int k = 0; k < RUN && from + k * stride < lines.count(); k++) {
@@ -258,7 +258,7 @@ final class EdgeFit {
         Cores.parts(found.length, (first, end) -> {
             EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
             EdgeLines.Reader reader = lines.new Reader();
-            RimLight within = new RimLight(colours, lines, axis, SOFTNESSES[(from + to) / 2]);
+            RimLight within = new RimLight(picture, lines, axis, SOFTNESSES[(from + to) / 2]);
             for (int k = first; k < end; k++) {
                 found[k] = softness(k * every, search, reader, within, from, to);
             }

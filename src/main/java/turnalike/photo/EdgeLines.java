@@ -7,7 +7,7 @@ final class EdgeLines {
     /** To how many points on either side hues are averaged. */
     private static final int HUES = 12;
 
-    private final LocalColours colours;
+    private final Picture picture;
 
     private final double[] x;
 
@@ -19,8 +19,8 @@ final class EdgeLines {
     private final double[] light;
 
     /** A closed contour, points about a pixel apart. */
-    EdgeLines(LocalColours colours, double[] x, double[] y) {
-        this.colours = colours;
+    EdgeLines(Picture picture, double[] x, double[] y) {
+        this.picture = picture;
         this.x = x;
         this.y = y;
         normals = new double[x.length][];
@@ -70,8 +70,6 @@ final class EdgeLines {
 
     /** Reads what was written, one line at a time: each thread has its own. */
     final class Reader {
-        private final float[] colour = new float[3];
-
         private final float[] mixed = new float[3];
 
         private final double[] summed = new double[3];
@@ -89,9 +87,9 @@ final class EdgeLines {
                 Arrays.fill(summed, 0);
                 for (int side = -1; side <= 1; side++) {
                     if (burnt) {
-                        colours.codesBetween(px + side * normal[1], py - side * normal[0], colour, mixed);
+                        picture.codesBetween(px + side * normal[1], py - side * normal[0], mixed);
                     } else {
-                        colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
+                        picture.linearBetween(px + side * normal[1], py - side * normal[0], mixed);
                     }
                     for (int c = 0; c < 3; c++) {
                         summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
@@ -110,14 +108,13 @@ final class EdgeLines {
          * mixing codes in place of light pushes it out, so there they are mixed. By trying.
          */
         private boolean isBurnt(double px, double py) {
-            colours.codesBetween(px, py, colour, mixed);
+            picture.codesBetween(px, py, mixed);
             return (mixed[0] + mixed[1] + mixed[2]) / 3 > EdgeSearch.BURNT;
         }
     }
 
     /** Which way is outward at some points, and what light stands on either side of them. */
     private void learn(int first, int end) {
-        float[] colour = new float[3];
         float[] mixed = new float[3];
         for (int i = first; i < end; i++) {
             double[] normal = outward(i);
@@ -126,7 +123,7 @@ final class EdgeLines {
                 int at = 6 * i + 3 * side;
                 for (double d = 2.5; d <= 6; d += 1) {
                     double way = side == 0 ? -d : d;
-                    colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
+                    picture.linearBetween(x[i] + way * normal[0], y[i] + way * normal[1], mixed);
                     for (int c = 0; c < 3; c++) {
                         light[at + c] += mixed[c];
                     }

@@ -74,7 +74,7 @@ final class EdgeModel {
     /** At each node the softened shapes, where its three lights stand in {@link Gamma}, and the light that comes from either side. */
     private final double[] shapes = new double[(NODES + LATEST) * SoftEdge.SHAPES];
 
-    private final double[][] stands = new double[3][NODES];
+    private final double[] stands = new double[3 * NODES];
 
     private final double[] within = new double[NODES];
 
@@ -181,9 +181,15 @@ final class EdgeModel {
             double ground = state[4] * (1 - level) + state[5] * softness * (depth + u);
             within[j] = wood < 0 ? 0 : wood;
             without[j] = ground < 0 ? 0 : ground;
-            double red = stand(0, j);
-            double green = stand(1, j);
-            double blue = stand(2, j);
+            for (int c = 0; c < 3; c++) {
+                stands[3 * j + c] = within[j] * tint[0][c] + without[j] * tint[1][c];
+            }
+        }
+        Gamma.at(stands, 3 * (PAD - widest), 3 * end);
+        for (int j = PAD - widest; j < end; j++) {
+            double red = Gamma.codeAt(stands[3 * j]);
+            double green = Gamma.codeAt(stands[3 * j + 1]);
+            double blue = Gamma.codeAt(stands[3 * j + 2]);
             double bright = RED * red + GREEN * green + BLUE * blue;
             fine[2 * j] = BLUENESS * (blue - bright);
             fine[2 * j + 1] = REDNESS * (red - bright);
@@ -192,12 +198,6 @@ final class EdgeModel {
             }
         }
         soften(fine, written, 2);
-    }
-
-    private double stand(int c, int j) {
-        double at = Gamma.at(within[j] * tint[0][c] + without[j] * tint[1][c]);
-        stands[c][j] = at;
-        return Gamma.codeAt(at);
     }
 
     /**
@@ -241,9 +241,9 @@ final class EdgeModel {
             double second = softness * shapes[secondAt + SoftEdge.DEPTH];
             wood += state[FIRST_LATE] * shapes[firstAt + SoftEdge.LEVEL]
                     + state[FIRST_LATE + 1] * shapes[secondAt + SoftEdge.LEVEL];
-            double red = Gamma.slopeAt(stands[0][j]);
-            double green = Gamma.slopeAt(stands[1][j]);
-            double blue = Gamma.slopeAt(stands[2][j]);
+            double red = Gamma.slopeAt(stands[3 * j]);
+            double green = Gamma.slopeAt(stands[3 * j + 1]);
+            double blue = Gamma.slopeAt(stands[3 * j + 2]);
             double redIn = red * tint[0][0];
             double blueIn = blue * tint[0][2];
             double redOut = red * tint[1][0];

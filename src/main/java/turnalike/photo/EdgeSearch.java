@@ -87,7 +87,7 @@ final class EdgeSearch {
 
     private final double[] pulls = new double[ROWS];
 
-    private final double[][] weighed = new double[UNKNOWNS][ROWS];
+    private final double[] weighed = new double[ROWS * UNKNOWNS];
 
     private final NormalRows rows = new NormalRows();
 
@@ -378,12 +378,10 @@ final class EdgeSearch {
             roots[k] = root;
             pulls[k] = root * off;
         }
-        for (int a = 0; a < UNKNOWNS; a++) {
-            double[] column = weighed[a];
-            int from = a;
-            for (int k = 0; k < ROWS; k++) {
-                column[k] = roots[k] * by[from];
-                from += UNKNOWNS;
+        for (int k = 0; k < ROWS; k++) {
+            double root = roots[k];
+            for (int a = 0; a < UNKNOWNS; a++) {
+                weighed[k * UNKNOWNS + a] = root * by[k * UNKNOWNS + a];
             }
         }
         rows.add(weighed, pulls);

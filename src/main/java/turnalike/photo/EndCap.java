@@ -120,8 +120,8 @@ record EndCap(
 
     private static EndCap read(SquaredContour contour, boolean start, EndEdge edge, boolean isWhole) {
         double focal = contour.sight().focal();
-        double[][] left = contour.points(true, 0);
-        double[][] right = contour.points(false, 0);
+        double[][] left = contour.points(true);
+        double[][] right = contour.points(false);
         int n = left[0].length;
         double apex = start ? left[0][0] : left[0][n - 1];
         double outward = start ? -1 : 1;
@@ -157,50 +157,46 @@ record EndCap(
         SeenRim shape = SeenRim.of(behind, edge, Math.abs(edge.place(apex, behind)));
         double bulge = edge.place(apex, behind);
         double reach = 2.5 * (Math.abs(apexGuess) + edge.round()) * rim + 6 / focal;
+        EndPoints points = EndPoints.of(sides, start, apexGuess, rim, reach, shape, focal);
         double spread = 1 / focal;
         double error = 1;
         double misfit = 0;
         for (int round = 0; round < 8; round++) {
-            double[][] rows = new double[2][3];
+            double w = 0;
+            double wt = 0;
+            double wtt = 0;
+            double wx = 0;
+            double wxt = 0;
             double squares = 0;
             double weights = 0;
             int count = 0;
-            for (double[][] side : sides) {
-                int n = side[0].length;
-                for (int k = 0; k < n; k++) {
-                    int i = start ? k : n - 1 - k;
-                    double x = side[0][i];
-                    double y = Math.abs(side[1][i]);
-                    if (y > ASKED * rim || (apexGuess - x) * outward > reach) {
-                        break;
-                    }
-                    if (round < 4 && y < 0.35 * rim) {
-                        // A lathe's centre or its mark may stand in the middle; the rest of the rim tells first where
-                        // the end is.
-                        continue;
-                    }
-                    double term = shape.at(y) - shape.at(0);
-                    double off = round == 0 ? 0 : x - apex - bulge * term;
-                    double slant = bulge * (shape.at(y + 0.25 / focal) - shape.at(y - 0.25 / focal)) * 2 * focal;
-                    double normal = 1 + slant * slant;
-                    double weight = 1 / normal / Math.pow(1 + off * off / normal / (6.25 * spread * spread), 2);
-                    rows[0][0] += weight;
-                    rows[0][1] += weight * term;
-                    rows[1][1] += weight * term * term;
-                    rows[0][2] += weight * x;
-                    rows[1][2] += weight * x * term;
-                    squares += weight * off * off;
-                    weights += weight * normal;
-                    count++;
+            for (int k = 0; k < points.count(); k++) {
+                // A lathe's centre or its mark may stand in the middle; the rest of the rim tells first where the end
+                // is.
+                if (round < 4 && points.across(k) < 0.35 * rim) {
+                    continue;
                 }
+                double x = points.along(k);
+                double term = points.term(k);
+                double off = round == 0 ? 0 : x - apex - bulge * term;
+                double slant = bulge * points.slope(k) * 2 * focal;
+                double normal = 1 + slant * slant;
+                double weight = 1 / normal / Math.pow(1 + off * off / normal / (6.25 * spread * spread), 2);
+                w += weight;
+                wt += weight * term;
+                wtt += weight * term * term;
+                wx += weight * x;
+                wxt += weight * x * term;
+                squares += weight * off * off;
+                weights += weight * normal;
+                count++;
             }
             if (count < 8) {
                 return rounded(apexGuess, behind);
             }
-            rows[1][0] = rows[0][1];
-            double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[0][1];
-            error = Math.sqrt(rows[0][0] / Math.max(1e-300, determinant));
-            double[] line = LeastSquares.solve(rows);
+            double determinant = w * wtt - wt * wt;
+            error = Math.sqrt(w / Math.max(1e-300, determinant));
+            double[] line = LeastSquares.solve(new double[][] {{w, wt, wx}, {wt, wtt, wxt}});
             apex = line[0];
             bulge = line[1];
             misfit = Math.sqrt(squares / weights);
@@ -227,8 +223,8 @@ record EndCap(
      * the axis, in pixels, of places out to the end's radius.
      */
     double skew(SquaredContour contour, boolean start) {
-        double[][] left = contour.points(true, 0);
-        double[][] right = contour.points(false, 0);
+        double[][] left = contour.points(true);
+        double[][] right = contour.points(false);
         double squares = 0;
         for (int k = 1; k < SKEWS; k++) {
             double out = ASKED * behind * k / SKEWS;

@@ -97,7 +97,7 @@ record EndTurn(double arris, double pixels) {
     private static double[][] rim(SquaredContour contour, boolean start, double seen) {
         double[][] found = new double[2][0];
         for (boolean left : new boolean[] {true, false}) {
-            double[][] points = contour.points(left, 0);
+            double[][] points = contour.points(left);
             int n = points[0].length;
             int count = 0;
             while (count < n && Math.abs(points[1][start ? count : n - 1 - count]) < ASKED * seen) {

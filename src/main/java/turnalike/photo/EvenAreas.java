@@ -55,7 +55,7 @@ final class EvenAreas {
     }
 
     private List<byte[]> areas() {
-        GrayU8 even = BinaryImageOps.erode8(even(), 1, null);
+        GrayU8 even = GrownMask.eroded(even(), 1);
         GrayS32 labels = new GrayS32(width, height);
         int count = BinaryImageOps.contour(even, ConnectRule.FOUR, labels).size();
         int[] sizes = new int[count + 1];
@@ -74,7 +74,7 @@ final class EvenAreas {
             GrayU8 whole = filled(hull(labels.data, label));
             int covered = count(whole);
             if (covered < MOST * labels.data.length && sizes[label] > LEAST_FILLED * covered) {
-                out.add(BinaryImageOps.erode8(whole, RIM, null).data);
+                out.add(GrownMask.eroded(whole, RIM).data);
             }
         }
         return out;

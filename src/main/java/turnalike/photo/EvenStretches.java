@@ -42,7 +42,7 @@ final class EvenStretches {
 
     EvenStretches(RoundOutline outline, SquaredContour contour) {
         this.outline = outline;
-        double[] along = contour.points(true, 0)[0];
+        double[] along = contour.points(true)[0];
         outermost = new double[] {along[0], along[along.length - 1]};
     }
 

@@ -14,15 +14,6 @@ final class Ground {
     /** From this round on every other pixel is asked; before, far fewer bring it as near. */
     private static final int FINE = 4;
 
-    /** How much brighter than itself the ground may be where only the hue is asked. */
-    private static final double SHINE = 1.6;
-
-    /** By roots of light: darker than a sixth of the ground's light is hardly a soft shadow. */
-    private static final double DEEPEST_SHADOW = 0.4;
-
-    /** Where only the hue is asked, anything but black may be shadow. */
-    private static final double BLACK = 0.12;
-
     /** Where only some of the ground shows: the most that it may stray, and what bends are held by. */
     private static final double WIDEST = 0.06;
 
@@ -160,25 +151,12 @@ final class Ground {
         for (int c = 0; c < 3; c++) {
             trust[c] = 1 / (9 * surface.spread[c] * surface.spread[c]);
         }
-        double[] off = new double[3];
         double[] places = places(w);
         GroundSums sums = new GroundSums();
         for (int y = 0; y < h; y += step) {
             double down = (double) y / h - 0.5;
             along(surface.terms, down, row);
-            for (int x = 0; x < w; x += step) {
-                int i = y * w + x;
-                if (shows.length > 0 && shows[i] == 0) {
-                    continue;
-                }
-                double right = places[x];
-                double doubt = 1;
-                for (int c = 0; c < 3; c++) {
-                    off[c] = planes[c][i] - at(row[c], right);
-                    doubt += off[c] * off[c] * trust[c];
-                }
-                sums.add(right, 1 / (doubt * doubt), planes[0][i], planes[1][i], planes[2][i], off);
-            }
+            sums.addRow(planes, shows, y * w, places, step, row, trust);
             sums.endRow(down);
         }
         return sums;
@@ -202,10 +180,6 @@ final class Ground {
         return places;
     }
 
-    private static double at(double[] row, double x) {
-        return row[0] + x * (row[1] + x * row[2]);
-    }
-
     private static double ranked(float[] plane, byte[] shows, double rank) {
         float[] values = new float[plane.length];
         int count = 0;
@@ -221,59 +195,16 @@ final class Ground {
         float[] byHue = new float[picture.width() * picture.height()];
         float[] byLight = new float[byHue.length];
         double[] places = places(picture.width());
-        Cores.parts(picture.height(), (from, end) -> distances(picture, surface, places, from, end, byHue, byLight));
+        Cores.parts(picture.height(), (from, end) -> {
+            FarFromGround far = new FarFromGround(picture, places, surface.spread);
+            double[][] row = new double[3][3];
+            for (int y = from; y < end; y++) {
+                along(surface.terms, (double) y / picture.height() - 0.5, row);
+                far.row(y, row, byHue, byLight);
+            }
+        });
         evenOut(byHue);
         return new Distances(byHue, byLight);
-    }
-
-    /** Of some rows. */
-    private static void distances(
-            CoarsePicture picture,
-            Surface surface,
-            double[] places,
-            int from,
-            int end,
-            float[] byHue,
-            float[] byLight) {
-        int w = picture.width();
-        double[][] row = new double[3][3];
-        double redScale = 1 / (surface.spread[0] * surface.spread[0]);
-        double greenScale = 1 / (surface.spread[1] * surface.spread[1]);
-        double blueScale = 1 / (surface.spread[2] * surface.spread[2]);
-        float[] reds = picture.planes()[0];
-        float[] greens = picture.planes()[1];
-        float[] blues = picture.planes()[2];
-        for (int y = from; y < end; y++) {
-            along(surface.terms, (double) y / picture.height() - 0.5, row);
-            for (int x = 0; x < w; x++) {
-                int i = y * w + x;
-                double right = places[x];
-                double red = at(row[0], right);
-                double green = at(row[1], right);
-                double blue = at(row[2], right);
-                double redWeighed = redScale * red;
-                double greenWeighed = greenScale * green;
-                double blueWeighed = blueScale * blue;
-                double product = redWeighed * reds[i] + greenWeighed * greens[i] + blueWeighed * blues[i];
-                double size = redWeighed * red + greenWeighed * green + blueWeighed * blue;
-                double share = size > 0 ? product / size : 1;
-                double light = size > 0 ? Math.max(BLACK, Math.min(SHINE, share)) : 1;
-                double redOff = reds[i] - light * red;
-                double greenOff = greens[i] - light * green;
-                double blueOff = blues[i] - light * blue;
-                byHue[i] = (float) Math.sqrt(
-                        redOff * redOff * redScale + greenOff * greenOff * greenScale + blueOff * blueOff * blueScale);
-                light = size > 0 ? Math.max(DEEPEST_SHADOW, Math.min(1, share)) : 1;
-                double shade = (1 - light) / 0.2;
-                redOff = reds[i] - light * red;
-                greenOff = greens[i] - light * green;
-                blueOff = blues[i] - light * blue;
-                byLight[i] = (float) Math.sqrt(redOff * redOff * redScale
-                        + greenOff * greenOff * greenScale
-                        + blueOff * blueOff * blueScale
-                        + shade * shade);
-            }
-        }
     }
 
     /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */

@@ -97,7 +97,7 @@ record KnownSquares(List<Span> spans, boolean atStart, boolean atEnd) {
         double reach = INNER * (to - from) / 2;
         double sum = 0;
         for (boolean left : new boolean[] {true, false}) {
-            double[][] points = contour.points(left, 0);
+            double[][] points = contour.points(left);
             double[] widths = new double[points[0].length];
             int count = 0;
             for (int i = 0; i < widths.length; i++) {

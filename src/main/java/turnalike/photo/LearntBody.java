@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 
@@ -77,8 +76,8 @@ final class LearntBody {
     /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */
     private void mark(byte[] known, Strip strip, GrayU8 own, double core, double middle, double length) {
         Arrays.fill(known, (byte) 0);
-        GrayU8 inner = BinaryImageOps.erode8(own, 2, null);
-        GrayU8 outer = BinaryImageOps.dilate8(own, 4, null);
+        GrayU8 inner = GrownMask.eroded(own, 2);
+        GrayU8 outer = GrownMask.dilated(own, 4);
         for (int t = 0; t < strip.count(); t++) {
             boolean within = Math.abs(strip.from() + t - middle) < core * length / 2;
             for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {

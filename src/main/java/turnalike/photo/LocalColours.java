@@ -1,8 +1,6 @@
 package turnalike.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
-import java.util.Arrays;
 
 /**
  * How much each pixel near the piece's contour is piece, by the colours just inside and just outside, both taken anew all along. In linear
@@ -70,12 +68,12 @@ final class LocalColours {
         for (int y = 0; y < height; y++) {
             System.arraycopy(mask, (top + y) * wholeWidth + left, body.data, y * width, width);
         }
-        GrayU8 within = BinaryImageOps.erode8(body, 2, null);
-        GrayU8 thin = BinaryImageOps.erode8(body, 1, null);
-        GrayU8 around = BinaryImageOps.dilate8(body, 3, null);
+        GrayU8 within = GrownMask.eroded(body, 2);
+        GrayU8 thin = GrownMask.eroded(body, 1);
+        GrayU8 around = GrownMask.dilated(body, 3);
         GrayU8 beyond = new GrayU8(width, height);
-        GrayU8 far = BinaryImageOps.dilate8(around, 6, null);
-        GrayU8 band = BinaryImageOps.dilate8(around, 1, null);
+        GrayU8 far = GrownMask.dilated(around, 6);
+        GrayU8 band = GrownMask.dilated(around, 1);
         inner = within.data;
         outer = around.data;
         int cells = width * height;
@@ -198,24 +196,30 @@ final class LocalColours {
 
     /** Light and number of chosen pixels above and on the left of each place, from which those of any rectangle follow. */
     private final class Sums {
-        private final double[][] sums = new double[4][(width + 1) * (height + 1)];
+        /** The four of a place stand side by side. */
+        private final double[] sums = new double[4 * (width + 1) * (height + 1)];
 
         Sums(float[][] light, GrayU8 chosen) {
-            double[] row = new double[4];
+            double[] all = sums;
+            int above = 4 * (width + 1);
             for (int y = 0; y < height; y++) {
-                Arrays.fill(row, 0);
-                for (int x = 0; x < width; x++) {
-                    int i = y * width + x;
+                double red = 0;
+                double green = 0;
+                double blue = 0;
+                double count = 0;
+                int to = (y + 1) * above + 4;
+                for (int i = y * width; i < (y + 1) * width; i++) {
                     if (chosen.data[i] > 0) {
-                        row[0] += light[0][i];
-                        row[1] += light[1][i];
-                        row[2] += light[2][i];
-                        row[3]++;
+                        red += light[0][i];
+                        green += light[1][i];
+                        blue += light[2][i];
+                        count++;
                     }
-                    int to = (y + 1) * (width + 1) + x + 1;
-                    for (int c = 0; c < 4; c++) {
-                        sums[c][to] = sums[c][to - width - 1] + row[c];
-                    }
+                    all[to] = all[to - above] + red;
+                    all[to + 1] = all[to + 1 - above] + green;
+                    all[to + 2] = all[to + 2 - above] + blue;
+                    all[to + 3] = all[to + 3 - above] + count;
+                    to += 4;
                 }
             }
         }
@@ -229,18 +233,21 @@ final class LocalColours {
             int north = Math.max(0, y - reach) * (width + 1);
             int south = Math.min(height, y + reach + 1) * (width + 1);
             int area = (east - west) * (south - north) / (width + 1);
-            double count = sum(sums[3], west, east, north, south);
+            double count = sum(3, west, east, north, south);
             if (count <= 0.02 * area) {
                 return false;
             }
             for (int c = 0; c < 3; c++) {
-                to[c][pixel] = (float) (sum(sums[c], west, east, north, south) / count);
+                to[c][pixel] = (float) (sum(c, west, east, north, south) / count);
             }
             return true;
         }
 
-        private static double sum(double[] sums, int west, int east, int north, int south) {
-            return sums[south + east] - sums[south + west] - sums[north + east] + sums[north + west];
+        private double sum(int which, int west, int east, int north, int south) {
+            return sums[4 * (south + east) + which]
+                    - sums[4 * (south + west) + which]
+                    - sums[4 * (north + east) + which]
+                    + sums[4 * (north + west) + which];
         }
     }
 
@@ -288,40 +295,5 @@ final class LocalColours {
             }
         }
         return weights > 0 ? value / weights : 0;
-    }
-
-    /** The linear light between pixels, which is what mixes there; outside the picture that of its rim. */
-    void between(double x, double y, float[] colour, float[] mixed) {
-        between(x, y, true, colour, mixed);
-    }
-
-    /** The codes between pixels, mixed as they are. */
-    void codesBetween(double x, double y, float[] colour, float[] mixed) {
-        between(x, y, false, colour, mixed);
-    }
-
-    private void between(double x, double y, boolean light, float[] colour, float[] mixed) {
-        double px = Math.max(0, Math.min(picture.width() - 1.001, x - 0.5));
-        double py = Math.max(0, Math.min(picture.height() - 1.001, y - 0.5));
-        int ix = (int) px;
-        int iy = (int) py;
-        float fx = (float) (px - ix);
-        float fy = (float) (py - iy);
-        mixed[0] = 0;
-        mixed[1] = 0;
-        mixed[2] = 0;
-        for (int j = 0; j < 2; j++) {
-            for (int i = 0; i < 2; i++) {
-                float weight = (i == 0 ? 1 - fx : fx) * (j == 0 ? 1 - fy : fy);
-                if (light) {
-                    picture.linear(ix + i, iy + j, colour);
-                } else {
-                    picture.codes(ix + i, iy + j, colour);
-                }
-                mixed[0] += weight * colour[0];
-                mixed[1] += weight * colour[1];
-                mixed[2] += weight * colour[2];
-            }
-        }
     }
 }

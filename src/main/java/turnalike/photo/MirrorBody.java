@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
 
 /**
@@ -131,8 +130,8 @@ final class MirrorBody {
         HalfWidths run = run();
         GrayU8 own = new GrayU8(w, h);
         own.data = run.painted(w, h);
-        byte[] inner = BinaryImageOps.erode8(own, 1, null).data;
-        byte[] outer = BinaryImageOps.dilate8(own, 2, null).data;
+        byte[] inner = GrownMask.eroded(own, 1).data;
+        byte[] outer = GrownMask.dilated(own, 2).data;
         byte[] known = new byte[w * h];
         int reach = 2 * strip.reach() + 6;
         for (int t = run.first(); t <= run.last(); t++) {

@@ -79,16 +79,20 @@ final class MirroredEdges {
     Axis best() {
         int far = (int) (2 * MOST_ASIDE * half);
         Axis best = new Axis(0, 0, score(0, 0, 2));
-        float[] all = new float[(far + 1) * (MOST_TURNED + 1)];
-        int count = 0;
-        for (int aside = -far; aside <= far; aside += 2) {
-            for (int turned = -MOST_TURNED; turned <= MOST_TURNED; turned += 2) {
-                Axis next = new Axis(aside / 2.0, turned / 2.0, score(aside, turned, 2));
-                best = next.score > best.score ? next : best;
-                all[count++] = (float) next.score;
+        double[] scores = new double[(far + 1) * (MOST_TURNED + 1)];
+        Cores.parts(scores.length, (from, end) -> {
+            for (int k = from; k < end; k++) {
+                scores[k] = score(2 * (k / (MOST_TURNED + 1)) - far, 2 * (k % (MOST_TURNED + 1)) - MOST_TURNED, 2);
             }
+        });
+        float[] all = new float[scores.length];
+        for (int k = 0; k < scores.length; k++) {
+            double aside = (2 * (k / (MOST_TURNED + 1)) - far) / 2.0;
+            double turned = (2 * (k % (MOST_TURNED + 1)) - MOST_TURNED) / 2.0;
+            best = scores[k] > best.score ? new Axis(aside, turned, scores[k]) : best;
+            all[k] = (float) scores[k];
         }
-        byChance = Ranked.of(all, count, count / 2);
+        byChance = Ranked.of(all, all.length, all.length / 2);
         int aside = (int) Math.round(2 * best.aside);
         int turned = (int) Math.round(2 * best.turned);
         best = new Axis(best.aside, best.turned, score(aside, turned, 1));

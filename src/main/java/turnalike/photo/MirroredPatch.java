@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 
@@ -107,7 +106,7 @@ final class MirroredPatch {
     byte[] mirrored() {
         GrayU8 whole = new GrayU8(width, height);
         whole.data = patch;
-        byte[] wide = BinaryImageOps.dilate8(whole, 1, null).data;
+        byte[] wide = GrownMask.dilated(whole, 1).data;
         byte[] both = new byte[patch.length];
         for (int i = 0; i < patch.length; i++) {
             int turned = patch[i] > 0 ? turned(i) : -1;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Normal equations of a small least-squares problem, used over and over: added up, held by what is known, damped, solved by Cholesky's roots. */
 final class NormalRows {
-    /** How many unknowns: six times any number. */
+    /** How many unknowns: three times any number. */
     private static final int SIZE = EdgeModel.UNKNOWNS;
 
     private final double[] rows = new double[SIZE * SIZE];
@@ -21,28 +21,20 @@ final class NormalRows {
     /**
      * Sets the lower half to the products of every two unknowns over all numbers, and the right side to those of each with what they are off by.
      *
-     * @param by how the numbers change with each unknown, weighed
+     * @param by how the numbers change with each unknown, weighed, number by number
      * @param off by how much each is off, likewise weighed
      */
-    void add(double[][] by, double[] off) {
+    void add(double[] by, double[] off) {
         for (int a = 0; a < SIZE; a += 3) {
-            for (int b = 0; b <= a; b += 3) {
-                nine(a, b, by);
+            for (int b = 0; b < a; b += 3) {
+                nine(a, b, by, off.length);
             }
-        }
-        for (int a = 0; a < SIZE; a += 6) {
             six(a, by, off);
         }
     }
 
-    /** Three unknowns by three: each number read serves three products, and no sum waits for another. */
-    private void nine(int a, int b, double[][] by) {
-        double[] one = by[a];
-        double[] two = by[a + 1];
-        double[] three = by[a + 2];
-        double[] left = by[b];
-        double[] middle = by[b + 1];
-        double[] right = by[b + 2];
+    /** Three unknowns by three others: each number read serves three products, and no sum waits for another. */
+    private void nine(int a, int b, double[] by, int count) {
         double aa = 0;
         double ab = 0;
         double ac = 0;
@@ -52,16 +44,22 @@ final class NormalRows {
         double ca = 0;
         double cb = 0;
         double cc = 0;
-        for (int k = 0; k < one.length; k++) {
-            aa += one[k] * left[k];
-            ab += one[k] * middle[k];
-            ac += one[k] * right[k];
-            ba += two[k] * left[k];
-            bb += two[k] * middle[k];
-            bc += two[k] * right[k];
-            ca += three[k] * left[k];
-            cb += three[k] * middle[k];
-            cc += three[k] * right[k];
+        for (int k = 0; k < count; k++) {
+            double one = by[k * SIZE + a];
+            double two = by[k * SIZE + a + 1];
+            double three = by[k * SIZE + a + 2];
+            double left = by[k * SIZE + b];
+            double middle = by[k * SIZE + b + 1];
+            double right = by[k * SIZE + b + 2];
+            aa += one * left;
+            ab += one * middle;
+            ac += one * right;
+            ba += two * left;
+            bb += two * middle;
+            bc += two * right;
+            ca += three * left;
+            cb += three * middle;
+            cc += three * right;
         }
         int to = a * SIZE + b;
         rows[to] = aa;
@@ -75,34 +73,41 @@ final class NormalRows {
         rows[to + 2 * SIZE + 2] = cc;
     }
 
-    /** The right side of six unknowns. */
-    private void six(int a, double[][] by, double[] off) {
-        double[] one = by[a];
-        double[] two = by[a + 1];
-        double[] three = by[a + 2];
-        double[] four = by[a + 3];
-        double[] five = by[a + 4];
-        double[] six = by[a + 5];
+    /** Three unknowns by themselves, with their right side. */
+    private void six(int a, double[] by, double[] off) {
+        double aa = 0;
+        double ba = 0;
+        double bb = 0;
+        double ca = 0;
+        double cb = 0;
+        double cc = 0;
         double first = 0;
         double second = 0;
         double third = 0;
-        double fourth = 0;
-        double fifth = 0;
-        double sixth = 0;
         for (int k = 0; k < off.length; k++) {
-            first += one[k] * off[k];
-            second += two[k] * off[k];
-            third += three[k] * off[k];
-            fourth += four[k] * off[k];
-            fifth += five[k] * off[k];
-            sixth += six[k] * off[k];
+            double one = by[k * SIZE + a];
+            double two = by[k * SIZE + a + 1];
+            double three = by[k * SIZE + a + 2];
+            aa += one * one;
+            ba += two * one;
+            bb += two * two;
+            ca += three * one;
+            cb += three * two;
+            cc += three * three;
+            first += one * off[k];
+            second += two * off[k];
+            third += three * off[k];
         }
+        int to = a * SIZE + a;
+        rows[to] = aa;
+        rows[to + SIZE] = ba;
+        rows[to + SIZE + 1] = bb;
+        rows[to + 2 * SIZE] = ca;
+        rows[to + 2 * SIZE + 1] = cb;
+        rows[to + 2 * SIZE + 2] = cc;
         right[a] = first;
         right[a + 1] = second;
         right[a + 2] = third;
-        right[a + 3] = fourth;
-        right[a + 4] = fifth;
-        right[a + 5] = sixth;
     }
 
     /** Holds an unknown, which stands there, near 0 by one over a variance. */

@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import boofcv.alg.filter.binary.BinaryImageOps;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -182,8 +181,8 @@ final class OwnColours {
         if (tints.factor() == 1) {
             return large.data;
         }
-        byte[] most = BinaryImageOps.dilate8(large, tints.factor(), null).data;
-        byte[] least = BinaryImageOps.erode8(large, tints.factor(), null).data;
+        byte[] most = GrownMask.dilated(large, tints.factor()).data;
+        byte[] least = GrownMask.eroded(large, tints.factor()).data;
         float[] along = Tints.of(picture, 1).along(candidate.way);
         for (int i = 0; i < along.length; i++) {
             large.data[i] = (byte) (least[i] > 0 || (most[i] > 0 && along[i] > candidate.level) ? 1 : 0);

@@ -83,7 +83,7 @@ final class PatchBody {
     static byte[] solid(GrayU8 patch) {
         int w = patch.width;
         int h = patch.height;
-        GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(patch, PORES, null), PORES, null);
+        GrayU8 closed = GrownMask.eroded(GrownMask.dilated(patch, PORES), PORES);
         GrayU8 open = BinaryImageOps.invert(closed, null);
         GrayS32 parts = new GrayS32(w, h);
         int count = BinaryImageOps.contour(open, ConnectRule.FOUR, parts).size();

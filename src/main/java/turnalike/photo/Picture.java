@@ -1,25 +1,9 @@
 package turnalike.photo;
 
-import java.awt.Point;
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBuffer;
-import java.awt.image.DataBufferByte;
-import java.awt.image.PixelInterleavedSampleModel;
-import java.awt.image.Raster;
-import java.awt.image.WritableRaster;
-import java.io.IOException;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Hashtable;
-import java.util.Iterator;
-import java.util.List;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
-import javax.imageio.ImageTypeSpecifier;
 
 /**
  * A decoded picture, upright, in linear light. The pixels stay as the file has them, one byte a colour: 50 megapixels are 150 MB so, and 600
@@ -32,11 +16,14 @@ final class Picture {
     /** The same, to be added up. */
     private static final double[] LIGHT = new double[256];
 
+    private static final float[] CODES = new float[256];
+
     static {
         for (int code = 0; code < 256; code++) {
             double value = code / 255.0;
             LINEAR[code] = (float) (value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4));
             LIGHT[code] = LINEAR[code];
+            CODES[code] = code;
         }
     }
 
@@ -64,7 +51,16 @@ final class Picture {
 
     private final boolean turned;
 
-    private Picture(byte[] data, int[] bands, int pixelBytes, int storedWidth, int storedHeight, int orientation) {
+    /**
+     * One of bytes that are there, or are still to come.
+     *
+     * @param bands where red, green and blue stand from a pixel's first byte on
+     * @param pixelBytes from pixel to pixel
+     * @param storedWidth pixels in a row as it is stored
+     * @param storedHeight stored rows
+     * @param orientation how it is turned upright, by EXIF
+     */
+    Picture(byte[] data, int[] bands, int pixelBytes, int storedWidth, int storedHeight, int orientation) {
         this.data = data;
         this.bands = bands;
         turned = orientation >= 5;
@@ -87,129 +83,12 @@ final class Picture {
     }
 
     static Picture decode(byte[] bytes, PictureFile file, int orientation) throws Unsure {
-        try {
-            if (file.format().equals("png") && PngRows.reads(bytes)) {
-                int pixelBytes = PngRows.pixelBytes(bytes);
-                int[] bands = pixelBytes == 1 ? new int[] {0, 0, 0} : new int[] {0, 1, 2};
-                byte[] rows = PngRows.decode(bytes, file);
-                return new Picture(rows, bands, pixelBytes, file.width(), file.height(), orientation);
-            }
-            return byJava(bytes, file, orientation);
-        } catch (OutOfMemoryError tooLarge) {
-            throw tooLarge(file);
-        }
+        return new PictureDecoder(bytes, file, orientation).picture();
     }
 
-    private static Unsure tooLarge(PictureFile file) {
-        return new Unsure(
-                PhotoTrace.Reason.TOO_LARGE,
-                "this picture of %d by %d pixels takes more memory to read than the program has"
-                        .formatted(file.width(), file.height()),
-                "make it smaller, 4000 pixels along the piece are plenty");
-    }
-
-    private static Picture byJava(byte[] bytes, PictureFile file, int orientation) throws Unsure {
-        BufferedImage image = image(bytes, file);
-        if (image.getWidth() != file.width() || image.getHeight() != file.height()) {
-            throw PictureFile.damaged("the picture is not of the size that its header says");
-        }
-        int w = image.getWidth();
-        int h = image.getHeight();
-        byte[] stored =
-                image.getRaster().getDataBuffer() instanceof DataBufferByte buffer ? buffer.getData() : new byte[0];
-        if (image.getSampleModel() instanceof PixelInterleavedSampleModel model
-                && Arrays.equals(model.getBandOffsets(), RED_FIRST)
-                && stored.length == 3 * w * h) {
-            return new Picture(stored, RED_FIRST, 3, w, h, orientation);
-        }
-        return switch (image.getType()) {
-            case BufferedImage.TYPE_3BYTE_BGR -> new Picture(stored, new int[] {2, 1, 0}, 3, w, h, orientation);
-            case BufferedImage.TYPE_BYTE_GRAY -> new Picture(stored, new int[] {0, 0, 0}, 1, w, h, orientation);
-            default -> new Picture(copied(image), new int[] {0, 1, 2}, 3, w, h, orientation);
-        };
-    }
-
-    private static BufferedImage image(byte[] bytes, PictureFile file) throws Unsure {
-        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(file.format());
-        if (!readers.hasNext()) {
-            throw new IllegalStateException("this Java has no reader for " + file.format());
-        }
-        ImageReader reader = readers.next();
-        List<String> warnings = new ArrayList<>();
-        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
-        try (HeldBytes input = new HeldBytes(bytes)) {
-            reader.setInput(input, true, true);
-            ImageReadParam wish = reader.getDefaultReadParam();
-            ImageTypeSpecifier usual = reader.getImageTypes(0).next();
-            if (usual.getBufferedImageType() == BufferedImage.TYPE_3BYTE_BGR) {
-                // In the file's own order rows are copied whole, else byte by byte.
-                wish.setDestination(redFirst(usual, file));
-            }
-            BufferedImage image = reader.read(0, wish);
-            if (warnings.stream().anyMatch(text -> text.startsWith("Premature") || text.startsWith("Corrupt"))) {
-                throw PictureFile.damaged(
-                        "the file's header promises more than the picture holds, or some of it is spoilt");
-            }
-            return image;
-        } catch (IOException | RuntimeException trouble) {
-            // Java's readers answer spoilt files with exceptions of many kinds; a picture in printing inks is one they
-            // do not know.
-            if (trouble.getCause() instanceof OutOfMemoryError) {
-                throw tooLarge(file);
-            }
-            String message = String.valueOf(trouble.getMessage());
-            if (message.contains("Unsupported Image Type")) {
-                throw new Unsure(
-                        PhotoTrace.Reason.NOT_A_PICTURE,
-                        "the picture's colours are in printing inks or another kind that is not read",
-                        "save it as a usual JPEG or PNG");
-            }
-            throw PictureFile.damaged("the picture cannot be decoded");
-        } finally {
-            reader.dispose();
-        }
-    }
-
-    @SuppressWarnings("JdkObsolete") // a BufferedImage is not to be made without a Hashtable
-    private static BufferedImage redFirst(ImageTypeSpecifier usual, PictureFile file) {
-        int row = 3 * file.width();
-        WritableRaster raster = Raster.createInterleavedRaster(
-                DataBuffer.TYPE_BYTE, file.width(), file.height(), row, 3, RED_FIRST, new Point());
-        return new BufferedImage(usual.getColorModel(), raster, false, new Hashtable<>());
-    }
-
-    /** Other kinds as red, green and blue of one byte each; what can be seen through shows white. */
-    private static byte[] copied(BufferedImage image) {
-        int w = image.getWidth();
-        int h = image.getHeight();
-        Raster raster = image.getRaster();
-        byte[] copy = new byte[w * h * 3];
-        int bits = raster.getSampleModel().getSampleSize(0);
-        boolean straight = image.getColorModel() instanceof java.awt.image.ComponentColorModel && bits >= 8;
-        int samples = raster.getNumBands();
-        int[] row = new int[w * samples];
-        int to = 0;
-        for (int y = 0; y < h; y++) {
-            if (straight) {
-                raster.getPixels(0, y, w, 1, row);
-            }
-            for (int x = 0; x < w; x++) {
-                for (int band = 0; band < 3; band++) {
-                    int code;
-                    int alpha;
-                    if (straight) {
-                        code = row[x * samples + (samples >= 3 ? band : 0)] >> (bits - 8);
-                        alpha = samples % 2 == 0 ? row[x * samples + samples - 1] >> (bits - 8) : 255;
-                    } else {
-                        int colour = image.getRGB(x, y);
-                        code = (colour >> (16 - 8 * band)) & 0xFF;
-                        alpha = colour >>> 24;
-                    }
-                    copy[to++] = (byte) (255 + (code - 255) * alpha / 255);
-                }
-            }
-        }
-        return copy;
+    /** The same, and tells how far it is where that can be told. */
+    static Picture decode(byte[] bytes, PictureFile file, int orientation, PictureDecoder.Watch watch) throws Unsure {
+        return new PictureDecoder(bytes, file, orientation).watchedBy(watch).picture();
     }
 
     int width() {
@@ -239,22 +118,65 @@ final class Picture {
      *
      * @param x from its left edge on
      * @param y from its upper edge on
-     * @param colour of length 3, to work in
      */
-    double lightBetween(double x, double y, float[] colour) {
+    double lightBetween(double x, double y) {
         double px = Math.max(0, Math.min(width - 1.001, x - 0.5));
         double py = Math.max(0, Math.min(height - 1.001, y - 0.5));
         int ix = (int) px;
         int iy = (int) py;
-        double sum = 0;
-        for (int j = 0; j < 2; j++) {
-            for (int i = 0; i < 2; i++) {
-                linear(ix + i, iy + j, colour);
-                double weight = (i == 0 ? 1 - px + ix : px - ix) * (j == 0 ? 1 - py + iy : py - iy);
-                sum += weight * (0.25 * colour[0] + 0.5 * colour[1] + 0.25 * colour[2]);
-            }
+        double right = px - ix;
+        double left = 1 - px + ix;
+        double below = py - iy;
+        double above = 1 - py + iy;
+        int at = origin + ix * stepX + iy * stepY;
+        return left * above * light(at)
+                + right * above * light(at + stepX)
+                + left * below * light(at + stepY)
+                + right * below * light(at + stepX + stepY);
+    }
+
+    private double light(int at) {
+        return 0.25 * LINEAR[data[at + bands[0]] & 0xFF]
+                + 0.5 * LINEAR[data[at + bands[1]] & 0xFF]
+                + 0.25 * LINEAR[data[at + bands[2]] & 0xFF];
+    }
+
+    /**
+     * The linear light between pixels, which is what mixes there; outside the picture that of its rim.
+     *
+     * @param x from its left edge on
+     * @param y from its upper edge on
+     * @param colour where linear red, green and blue go
+     */
+    void linearBetween(double x, double y, float[] colour) {
+        between(LINEAR, x, y, colour);
+    }
+
+    /** The codes between pixels, mixed as they are. */
+    void codesBetween(double x, double y, float[] codes) {
+        between(CODES, x, y, codes);
+    }
+
+    private void between(float[] values, double x, double y, float[] mixed) {
+        double px = Math.max(0, Math.min(width - 1.001, x - 0.5));
+        double py = Math.max(0, Math.min(height - 1.001, y - 0.5));
+        int ix = (int) px;
+        int iy = (int) py;
+        float right = (float) (px - ix);
+        float below = (float) (py - iy);
+        float first = (1 - right) * (1 - below);
+        float second = right * (1 - below);
+        float third = (1 - right) * below;
+        float fourth = right * below;
+        int at = origin + ix * stepX + iy * stepY;
+        for (int c = 0; c < 3; c++) {
+            int one = at + bands[c];
+            int lower = one + stepY;
+            mixed[c] = first * values[data[one] & 0xFF]
+                    + second * values[data[one + stepX] & 0xFF]
+                    + third * values[data[lower] & 0xFF]
+                    + fourth * values[data[lower + stepX] & 0xFF];
         }
-        return sum;
     }
 
     /**
@@ -263,6 +185,11 @@ final class Picture {
      */
     boolean turned() {
         return turned;
+    }
+
+    /** Whether the lines that {@link #addLinear} and {@link #grey} go by are stored last to first. */
+    boolean fromEnd() {
+        return (turned ? stepX : stepY) < 0;
     }
 
     /**
@@ -358,15 +285,12 @@ final class Picture {
      * third.
      */
     private void greyPairs(int line, int nextLine, int[] sums) {
-        int at = line;
-        int below = nextLine - line;
         for (int to = 0; to < sums.length; to++) {
-            long two = (long) EIGHT.get(data, at);
-            long next = (long) EIGHT.get(data, at + below);
+            long two = (long) EIGHT.get(data, line + 6 * to);
+            long next = (long) EIGHT.get(data, nextLine + 6 * to);
             long even = (two & EVEN) + (next & EVEN);
             long odd = ((two >>> 8) & EVEN) + ((next >>> 8) & EVEN);
             sums[to] = (int) ((even * 0x1_0001_0002L + odd * 0x2_0001_0001L) >>> 32) & 0xFFFF;
-            at += 6;
         }
     }
 

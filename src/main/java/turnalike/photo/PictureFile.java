@@ -19,9 +19,16 @@ import java.util.zip.CRC32;
  * @param exif the camera's data, from its byte order mark on
  * @param coarseAcross whether a JPEG keeps colour for every other column only
  * @param coarseDown whether it does so for every other row
+ * @param inOneScan whether it is a JPEG that has its rows one after the other, whole
  */
 record PictureFile(
-        String format, int width, int height, Optional<byte[]> exif, boolean coarseAcross, boolean coarseDown) {
+        String format,
+        int width,
+        int height,
+        Optional<byte[]> exif,
+        boolean coarseAcross,
+        boolean coarseDown,
+        boolean inOneScan) {
     /** From so many pixels on a picture is not decoded. One of 50 megapixels has some more than its name says: they are counted in whole ones. */
     static final long TOO_MANY = 51_000_000;
 
@@ -110,7 +117,7 @@ record PictureFile(
         if (!data) {
             throw damaged("the PNG file holds no picture");
         }
-        return sized("png", width, height, exif, 0x11);
+        return sized("png", width, height, exif, 0x11, false);
     }
 
     private static PictureFile jpeg(byte[] bytes) throws Unsure {
@@ -118,7 +125,7 @@ record PictureFile(
         int height = 0;
         int sampling = 0x11;
         Optional<byte[]> exif = Optional.empty();
-        boolean scanned = false;
+        int scans = 0;
         int at = 2;
         while (true) {
             if (at + 1 >= bytes.length) {
@@ -163,22 +170,23 @@ record PictureFile(
             } else if (marker == 0xE1 && exif.isEmpty() && startsWith(bytes, at + 4, EXIF)) {
                 exif = Optional.of(Arrays.copyOfRange(bytes, at + 4 + EXIF.length, at + 2 + length));
             } else if (marker == 0xDA) {
-                scanned = true;
+                scans++;
             }
             at += 2 + length;
         }
-        if (!scanned) {
+        if (scans == 0) {
             throw damaged("the JPEG file holds no picture");
         }
-        return sized("jpeg", width, height, exif, sampling);
+        return sized("jpeg", width, height, exif, sampling, scans == 1);
     }
 
-    private static PictureFile sized(String format, int width, int height, Optional<byte[]> exif, int sampling)
+    private static PictureFile sized(
+            String format, int width, int height, Optional<byte[]> exif, int sampling, boolean inOneScan)
             throws Unsure {
         if (width <= 0 || height <= 0) {
             throw damaged("the picture's header says it is %d by %d pixels".formatted(width, height));
         }
-        return new PictureFile(format, width, height, exif, sampling >> 4 > 1, (sampling & 15) > 1);
+        return new PictureFile(format, width, height, exif, sampling >> 4 > 1, (sampling & 15) > 1, inOneScan);
     }
 
     static Unsure damaged(String what) {

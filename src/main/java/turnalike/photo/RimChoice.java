@@ -114,9 +114,13 @@ final class RimChoice {
 
     ViewFit.View best() throws Unsure {
         List<Way> ways = new ArrayList<>();
+        List<Cores.Work<List<Way>>> explained = new ArrayList<>();
         for (double near : begun()) {
+            explained.add(Cores.begin(() -> explained(fit.straightened(guess, near, tilt), near)));
+        }
+        for (Cores.Work<List<Way>> each : explained) {
             List<Way> before = List.copyOf(ways);
-            ways.addAll(explained(fit.straightened(guess, near, tilt), near).stream()
+            ways.addAll(each.done().stream()
                     .filter(way -> before.stream().noneMatch(way::isLike))
                     .toList());
         }
@@ -132,34 +136,38 @@ final class RimChoice {
     private List<Way> explained(Sight.AxisLine axis, double near) throws Unsure {
         Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, false, true));
         Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, true, false));
-        List<Way> ways = new ArrayList<>();
         SquaredContour first = fit.contour(axis, near, tilt);
-        List<EndEdge> ends = edges(first, false);
-        for (EndEdge start : edges(first, true)) {
-            for (EndEdge end : ends) {
-                Way last = way(axis, near, start, end, true, true);
-                ways.add(last);
-                // How far a chamfer reaches is told the better, the nearer the view is to the true one.
-                boolean maybe = !start.isSharp() || !end.isSharp();
-                for (int again = 0;
-                        again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR;
-                        again++) {
-                    SquaredContour there = last.view.contour();
-                    last = way(
-                            last.view.axis(),
-                            last.view.logFocal(),
-                            BrokenRim.again(there, true, start),
-                            BrokenRim.again(there, false, end),
-                            true,
-                            true);
-                    ways.add(last);
-                }
-            }
+        Cores.Work<List<EndEdge>> seenEnds = Cores.begin(() -> edges(first, false));
+        List<EndEdge> starts = edges(first, true);
+        List<EndEdge> ends = seenEnds.done();
+        Way sharp = way(axis, near, starts.get(0), ends.get(0), true, true);
+        List<Cores.Work<List<Way>>> broken = new ArrayList<>();
+        // The first of either is the sharp one.
+        for (int k = 1; k < starts.size() * ends.size(); k++) {
+            EndEdge start = starts.get(k / ends.size());
+            EndEdge end = ends.get(k % ends.size());
+            broken.add(Cores.begin(() -> broken(axis, near, start, end, sharp.cost() + FAR)));
+        }
+        List<Way> ways = new ArrayList<>(List.of(sharp));
+        for (Cores.Work<List<Way>> each : broken) {
+            ways.addAll(each.done());
         }
         Way best = ways.stream().min(Comparator.comparingDouble(Way::cost)).orElseThrow();
         ways.addAll(leaning(best));
         ways.add(startNotAsked.done());
         ways.add(endNotAsked.done());
+        return ways;
+    }
+
+    /** The ways with such edges, one of them at least not sharp: how far it reaches is told the better, the nearer the view is to the true one. */
+    private List<Way> broken(Sight.AxisLine axis, double near, EndEdge start, EndEdge end, double most) throws Unsure {
+        List<Way> ways = new ArrayList<>();
+        Way last = way(axis, near, start, end, true, true);
+        ways.add(last);
+        for (int again = 0; again < AGAIN && last.cost() < most; again++) {
+            last = measured(last.view, last.view.contour(), start, end);
+            ways.add(last);
+        }
         return ways;
     }
 
@@ -191,11 +199,17 @@ final class RimChoice {
         double focal = from.view.logFocal();
         double lean = from.view.tilt() + more;
         SquaredContour there = fit.contour(fit.straightened(from.view.axis(), focal, lean), focal, lean);
+        return measured(
+                from.view, there, from.view.start().edge(), from.view.end().edge());
+    }
+
+    /** The way that rims of such kinds lead to as they are measured in a view. */
+    private Way measured(ViewFit.View from, SquaredContour there, EndEdge start, EndEdge end) throws Unsure {
         return way(
-                from.view.axis(),
-                focal,
-                BrokenRim.again(there, true, from.view.start().edge()),
-                BrokenRim.again(there, false, from.view.end().edge()),
+                from.axis(),
+                from.logFocal(),
+                BrokenRim.again(there, true, start),
+                BrokenRim.again(there, false, end),
                 true,
                 true);
     }

@@ -35,18 +35,12 @@ final class RimLight {
      */
     private static final double ROUND = 0.35;
 
-    /** How much of what no lamp's place changes is taken to be even; the rest falls with the cosine. */
-    private static final double EVEN = 0.5;
-
     /** A bend is believed if it leaves less than this of the squares, and by how much of the brightest light a straight course strays at least. */
     private static final double BETTER = 0.6;
 
     private static final double STRAYS = 0.01;
 
     private static final double BEND_STEP = 0.04;
-
-    /** Before a lamp reaches it a body is lit evenly, as far as few places tell: so strongly is that held. */
-    private static final double EVENLY = 0.02;
 
     /** A rim darker than this part of the brightest light is no more than guessed at. */
     private static final double DARK = 0.05;
@@ -58,7 +52,7 @@ final class RimLight {
 
     private static final double[][] SHAPES = shapes();
 
-    private final LocalColours colours;
+    private final Picture picture;
 
     private final EdgeLines lines;
 
@@ -66,20 +60,18 @@ final class RimLight {
 
     private final double clear;
 
-    private final float[] colour = new float[3];
-
     private final float[] mixed = new float[3];
 
     /**
      * For one thread.
      *
-     * @param colours the picture
+     * @param picture the picture
      * @param lines across its contour
      * @param axis the piece's, about
      * @param softness of the lens, a standard deviation in pixels
      */
-    RimLight(LocalColours colours, EdgeLines lines, Sight.AxisLine axis, double softness) {
-        this.colours = colours;
+    RimLight(Picture picture, EdgeLines lines, Sight.AxisLine axis, double softness) {
+        this.picture = picture;
         this.lines = lines;
         this.axis = axis;
         clear = CLEAR + SOFTNESSES * softness;
@@ -107,13 +99,9 @@ final class RimLight {
         double[] light = new double[PLACES];
         for (int k = 0; k < PLACES; k++) {
             sines[k] = from + (FARTHEST - from) * k / (PLACES - 1);
-            light[k] = light(i, radius * (1 - cosine(sines[k])));
+            light[k] = light(i, radius * (1 - RimShares.cosine(sines[k])));
         }
         return told(sines, light, radius);
-    }
-
-    private static double cosine(double sine) {
-        return Math.sqrt(1 - sine * sine);
     }
 
     /** Of the angle from the rim at a depth under it. */
@@ -129,7 +117,7 @@ final class RimLight {
         for (int side = -2; side <= 2; side++) {
             double x = lines.x()[i] - depth * normal[0] + 1.5 * side * normal[1];
             double y = lines.y()[i] - depth * normal[1] - 1.5 * side * normal[0];
-            colours.between(x, y, colour, mixed);
+            picture.linearBetween(x, y, mixed);
             sum += mixed[0] + mixed[1] + mixed[2];
         }
         return sum / 5;
@@ -149,66 +137,30 @@ final class RimLight {
             brightest = Math.max(brightest, each);
         }
         double noise = STRAYS * STRAYS * brightest * brightest;
-        double bend = 1;
-        double[] best = fitted(sines, light, bend);
-        double straight = left(sines, light, best, bend) + noise;
+        RimShares shares = new RimShares(sines, light);
+        double bend = RimShares.NO_BEND;
+        double[] best = shares.fitted(bend);
+        double straight = shares.left(best, noise, Double.POSITIVE_INFINITY);
         double least = BETTER * straight;
         for (double at = sines[0] + BEND_STEP; at < FARTHEST - 2 * BEND_STEP; at += BEND_STEP) {
-            double[] bent = fitted(sines, light, at);
-            double rest = left(sines, light, bent, at) + noise;
-            if (bent[2] > 0 && rest < least) {
-                best = bent;
-                least = rest;
-                bend = at;
+            double[] bent = shares.fitted(at);
+            if (bent[2] > 0) {
+                double rest = shares.left(bent, noise, least);
+                if (rest < least) {
+                    best = bent;
+                    least = rest;
+                    bend = at;
+                }
             }
         }
         double[] numbers = new double[NUMBERS];
         for (int k = 0; k < FITTED; k++) {
-            double value = value(best, sine(APART * k, radius), bend);
+            double value = RimShares.value(best, sine(APART * k, radius), bend);
             for (int a = 0; a < NUMBERS; a++) {
                 numbers[a] += SHAPES[a][k] * value;
             }
         }
         return numbers[0] > DARK * brightest ? numbers : UNTOLD;
-    }
-
-    private static double value(double[] shares, double sine, double bend) {
-        double cosine = cosine(sine);
-        return shares[0] * (EVEN + (1 - EVEN) * cosine) + shares[1] * sine + shares[2] * late(sine, cosine, bend);
-    }
-
-    /** Light of a lamp that first reaches at a bend. */
-    private static double late(double sine, double cosine, double bend) {
-        return Math.max(0, sine * cosine(bend) - cosine * bend);
-    }
-
-    /** What each shape counts that agrees best, the places near the rim for more; with the bend at 1 there is none. */
-    private static double[] fitted(double[] sines, double[] light, double bend) {
-        double[][] rows = new double[3][4];
-        for (int k = 0; k < sines.length; k++) {
-            double cosine = cosine(sines[k]);
-            double[] terms = {EVEN + (1 - EVEN) * cosine, sines[k], late(sines[k], cosine, bend)};
-            double weight = 1 / (0.2 + sines[k]);
-            for (int a = 0; a < 3; a++) {
-                for (int b = 0; b < 3; b++) {
-                    rows[a][b] += weight * terms[a] * terms[b];
-                }
-                rows[a][3] += weight * terms[a] * light[k];
-            }
-        }
-        rows[1][1] += bend < 1 ? EVENLY : 0;
-        rows[2][2] += 1e-6;
-        return LeastSquares.solve(rows);
-    }
-
-    /** The mean square that is left. */
-    private static double left(double[] sines, double[] light, double[] shares, double bend) {
-        double sum = 0;
-        for (int k = 0; k < sines.length; k++) {
-            double off = light[k] - value(shares, sines[k], bend);
-            sum += off * off / sines.length;
-        }
-        return sum;
     }
 
     /** What gives {@link EdgeModel}'s numbers out of light at {@link #FITTED} depths, by least squares. */

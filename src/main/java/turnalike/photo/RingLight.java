@@ -35,8 +35,6 @@ final class RingLight {
 
     private final Sight sight;
 
-    private final float[] colour = new float[3];
-
     RingLight(Picture picture, Lens lens, Sight sight) {
         this.picture = picture;
         this.lens = lens;
@@ -129,6 +127,6 @@ final class RingLight {
     private double light(double along, double across) {
         PixelPoint straight = sight.pixel(along, across);
         PixelPoint point = lens.bent(straight.x(), straight.y());
-        return picture.lightBetween(point.x(), point.y(), colour);
+        return picture.lightBetween(point.x(), point.y());
     }
 }

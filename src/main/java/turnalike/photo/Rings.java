@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -80,15 +79,16 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         double steps = Math.max(1, Math.min(STEPS, pixels));
         RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), steps / 2);
         RingLight light = new RingLight(picture, lens, sight);
-        List<Ring> rings = new ArrayList<>();
-        for (Shoulders.Rim rim : Shoulders.of(outline)) {
-            if (squares.holds(sight, rim.place() / (1 - rim.radius() * rim.radius()))) {
-                continue;
-            }
+        List<Shoulders.Rim> rims = Shoulders.of(outline).stream()
+                .filter(rim -> !squares.holds(sight, rim.place() / (1 - rim.radius() * rim.radius())))
+                .toList();
+        Ring[] rings = new Ring[rims.size()];
+        Cores.each(rings.length, k -> {
+            Shoulders.Rim rim = rims.get(k);
             double most = lean(before) + focal(before) * Math.abs(rim.place());
-            rings.add(light.read(rim, Math.max(1, pixels / steps), most));
-        }
-        return rings;
+            rings[k] = light.read(rim, Math.max(1, pixels / steps), most);
+        });
+        return List.of(rings);
     }
 
     private static double lean(ViewFit.View view) {

@@ -42,6 +42,9 @@ final class RoundOutline {
 
     private final EndsUnseen ends;
 
+    /** Which ends of the contour it runs between. */
+    private final List<EndCap> caps;
+
     private RoundOutline(
             double length,
             double mmPerUnit,
@@ -54,7 +57,8 @@ final class RoundOutline {
             SideProfile right,
             int near,
             double noise,
-            EndsUnseen ends) {
+            EndsUnseen ends,
+            List<EndCap> caps) {
         this.length = length;
         this.mmPerUnit = mmPerUnit;
         this.fromUnits = fromUnits;
@@ -67,6 +71,7 @@ final class RoundOutline {
         this.near = near;
         this.noise = noise;
         this.ends = ends;
+        this.caps = caps;
     }
 
     /**
@@ -78,10 +83,21 @@ final class RoundOutline {
      * @param lengthMm the overall length
      */
     static RoundOutline of(SquaredContour contour, EndCap start, EndCap end, double lengthMm) throws Unsure {
+        Optional<RoundOutline> same =
+                contour.outline().filter(each -> each.length == lengthMm && each.caps.equals(List.of(start, end)));
+        if (same.isPresent()) {
+            return same.orElseThrow();
+        }
+        RoundOutline taken = taken(contour, start, end, lengthMm);
+        contour.keep(taken);
+        return taken;
+    }
+
+    private static RoundOutline taken(SquaredContour contour, EndCap start, EndCap end, double lengthMm) throws Unsure {
         EdgeChain left = contour.edge(true);
         EdgeChain right = contour.edge(false);
-        Optional<RoundedEnd> first = rounded(contour, start, true, left, right);
-        Optional<RoundedEnd> last = rounded(contour, end, false, left, right);
+        Optional<RoundedEnd> first = RoundedEnd.of(contour, start, true);
+        Optional<RoundedEnd> last = RoundedEnd.of(contour, end, false);
         double from = first.map(RoundedEnd::place).orElseGet(start::place);
         double to = last.map(RoundedEnd::place).orElseGet(end::place);
         double focal = contour.sight().focal();
@@ -93,8 +109,13 @@ final class RoundOutline {
         }
         double mmPerUnit = lengthMm / (to - from);
         int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
-        SideProfile one = SideProfile.of(left, contour.doubts(true), start, end, from, to, count, focal);
-        SideProfile other = SideProfile.of(right, contour.doubts(false), start, end, from, to, count, focal);
+        SideProfile[] sides = new SideProfile[2];
+        Cores.each(
+                2,
+                side -> sides[side] = SideProfile.of(
+                        side == 0 ? left : right, contour.doubts(side == 0), start, end, from, to, count, focal));
+        SideProfile one = sides[0];
+        SideProfile other = sides[1];
         double[] radius = new double[count];
         double[] apart = new double[count];
         double[] open = new double[count];
@@ -123,7 +144,8 @@ final class RoundOutline {
                 other,
                 (int) Math.ceil(4 / (focal * (to - from) / (count - 1))),
                 Math.max(left.noisePixels(), right.noisePixels()),
-                new EndsUnseen(mmPerUnit * unseen(first), mmPerUnit * unseen(last), lengthMm));
+                new EndsUnseen(mmPerUnit * unseen(first), mmPerUnit * unseen(last), lengthMm),
+                List.of(start, end));
     }
 
     private static double unseen(Optional<RoundedEnd> end) {
@@ -144,6 +166,7 @@ final class RoundOutline {
     }
 
     private boolean[] unseen() {
+        Cores.each(2, side -> (side == 0 ? left : right).follow());
         boolean[] unseen = new boolean[count()];
         for (int k = 0; k < unseen.length; k++) {
             // Both edges hide the same; a leap on one alone is noise or a shadow.
@@ -151,25 +174,6 @@ final class RoundOutline {
                     || (right.isHidden(k) && left.isHiddenNear(k, near));
         }
         return unseen;
-    }
-
-    private static Optional<RoundedEnd> rounded(
-            SquaredContour contour, EndCap cap, boolean start, EdgeChain left, EdgeChain right) {
-        return cap.isPlaced()
-                ? Optional.empty()
-                : Optional.of(RoundedEnd.of(contour, start, reach(left, right, start)));
-    }
-
-    /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */
-    private static double reach(EdgeChain left, EdgeChain right, boolean start) {
-        List<Double> places = new ArrayList<>();
-        for (EdgeChain chain : List.of(left, right)) {
-            for (int k = 0; k < Math.min(5, chain.size()); k++) {
-                places.add(chain.ray(start ? k : chain.size() - 1 - k).place());
-            }
-        }
-        places.sort(null);
-        return places.get(places.size() / 2);
     }
 
     int count() {

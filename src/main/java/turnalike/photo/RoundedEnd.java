@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -44,6 +46,24 @@ record RoundedEnd(double place, double seen, double back, double level, double s
     /** Of an end that runs back by less than this, in pixels, a flat face is not told from a round one. */
     private static final double LEVEL = 1.5;
 
+    /** An end that no cap has placed; none where one has. */
+    static Optional<RoundedEnd> of(SquaredContour contour, EndCap cap, boolean start) {
+        return cap.isPlaced() ? Optional.empty() : Optional.of(of(contour, start, reach(contour, start)));
+    }
+
+    /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */
+    private static double reach(SquaredContour contour, boolean start) {
+        List<Double> places = new ArrayList<>();
+        for (boolean left : new boolean[] {true, false}) {
+            EdgeChain chain = contour.edge(left);
+            for (int k = 0; k < Math.min(5, chain.size()); k++) {
+                places.add(chain.ray(start ? k : chain.size() - 1 - k).place());
+            }
+        }
+        places.sort(null);
+        return places.get(places.size() / 2);
+    }
+
     /**
      * Reads one end.
      *
@@ -52,7 +72,7 @@ record RoundedEnd(double place, double seen, double back, double level, double s
      * @param otherwise its place if no quadric fits
      */
     static RoundedEnd of(SquaredContour contour, boolean start, double otherwise) {
-        double[][][] edges = {contour.points(true, 0), contour.points(false, 0)};
+        double[][][] edges = {contour.points(true), contour.points(false)};
         double noise =
                 Math.max(contour.edge(true).noisePixels(), contour.edge(false).noisePixels());
         int most = Math.min(edges[0][0].length, edges[1][0].length) / 2;

@@ -26,8 +26,8 @@ record SheetReading(Optional<SheetView> view, Optional<String> trouble, List<See
     }
 
     /** Looks for it. */
-    static SheetReading of(Picture picture, FocalGuess focal, PhotoWish.OnSheet wish) {
-        List<SeenSquare> squares = SquareFinder.find(picture);
+    static SheetReading of(Picture picture, GreyLines grey, FocalGuess focal, PhotoWish.OnSheet wish) {
+        List<SeenSquare> squares = SquareFinder.find(picture, grey);
         if (squares.isEmpty()) {
             return new SheetReading(Optional.empty(), Optional.empty(), squares, focal);
         }

@@ -88,7 +88,7 @@ final class SheetScale {
     private double heightNow(ViewFit.View view, SheetView sheet) {
         double widest = 0;
         for (boolean left : new boolean[] {true, false}) {
-            for (double across : view.contour().points(left, 0)[1]) {
+            for (double across : view.contour().points(left)[1]) {
                 widest = Math.max(widest, Math.abs(across));
             }
         }

@@ -87,6 +87,11 @@ final class SideProfile {
         return Math.sqrt(squares / Math.max(1, to - from + 1));
     }
 
+    /** Works out where nothing was seen, which else is done when it is first asked. */
+    void follow() {
+        hidden();
+    }
+
     private boolean[] hidden() {
         boolean[] found = hidden.orElseGet(this::unseen);
         hidden = Optional.of(found);

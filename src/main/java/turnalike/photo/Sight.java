@@ -89,13 +89,24 @@ final class Sight {
         return project(across, u, v) / project(towards, u, v);
     }
 
-    /** Both coordinates of a point of the picture, put at a place of two arrays. */
-    void square(double u, double v, int at, double[] alongs, double[] acrosses) {
-        double x = (u - centreX) / focal;
-        double y = (v - centreY) / focal;
-        double depth = 1 / (towards[0] * x + towards[1] * y + towards[2]);
-        alongs[at] = (along[0] * x + along[1] * y + along[2]) * depth;
-        acrosses[at] = (across[0] * x + across[1] * y + across[2]) * depth;
+    /** Both coordinates of points of the picture. What does not change from point to point stands beside the loop: it is gone through for each view tried. */
+    void square(double[] us, double[] vs, double[] alongs, double[] acrosses) {
+        double towardsX = towards[0];
+        double towardsY = towards[1];
+        double towardsZ = towards[2];
+        double alongX = along[0];
+        double alongY = along[1];
+        double alongZ = along[2];
+        double acrossX = across[0];
+        double acrossY = across[1];
+        double acrossZ = across[2];
+        for (int i = 0; i < us.length; i++) {
+            double x = (us[i] - centreX) / focal;
+            double y = (vs[i] - centreY) / focal;
+            double depth = 1 / (towardsX * x + towardsY * y + towardsZ);
+            alongs[i] = (alongX * x + alongY * y + alongZ) * depth;
+            acrosses[i] = (acrossX * x + acrossY * y + acrossZ) * depth;
+        }
     }
 
     private double project(double[] onto, double u, double v) {

@@ -12,8 +12,6 @@ final class SquareCorners {
 
     private final Picture picture;
 
-    private final float[] colour = new float[3];
-
     SquareCorners(Picture picture) {
         this.picture = picture;
     }
@@ -95,7 +93,7 @@ final class SquareCorners {
         double[] light = new double[count];
         for (int k = 0; k < count; k++) {
             double d = -reach + k * STEP;
-            light[k] = picture.lightBetween(x + d * outX, y + d * outY, colour);
+            light[k] = picture.lightBetween(x + d * outX, y + d * outY);
         }
         int rim = Math.max(2, count / 6);
         double black = 0;

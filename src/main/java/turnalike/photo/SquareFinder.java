@@ -1,8 +1,10 @@
 package turnalike.photo;
 
 import boofcv.abst.fiducial.FiducialDetector;
+import boofcv.abst.fiducial.SquareHamming_to_FiducialDetector;
+import boofcv.alg.fiducial.square.DetectFiducialSquareHamming;
 import boofcv.factory.fiducial.ConfigFiducialHammingDetector;
-import boofcv.factory.fiducial.FactoryFiducial;
+import boofcv.factory.shape.FactoryShapeDetector;
 import boofcv.struct.image.GrayU8;
 import georegression.struct.shapes.Polygon2D_F64;
 import java.util.ArrayList;
@@ -11,17 +13,19 @@ import java.util.TreeMap;
 
 /** Finds the sheet's squares: BoofCV in the picture made small enough, the corners then in the whole one. */
 final class SquareFinder {
-    /** Larger pictures are looked at in blocks: a square is large enough to be read so, and little memory is wanted. */
-    private static final int LONGEST = 2200;
-
     private SquareFinder() {}
 
-    /** {@return the squares found, in the order of their numbers; one that is found twice is not taken} */
-    static List<SeenSquare> find(Picture picture) {
-        int block = Math.max(1, (int) Math.ceil((double) Math.max(picture.width(), picture.height()) / LONGEST));
-        FiducialDetector<GrayU8> detector =
-                FactoryFiducial.squareHamming(SheetSquares.family(), new ConfigFiducialHammingDetector(), GrayU8.class);
-        detector.detect(grey(picture, block));
+    /**
+     * Looks for them.
+     *
+     * @param picture the picture
+     * @param grey the same in shades of grey, made small
+     * @return the squares found, in the order of their numbers; one that is found twice is not taken
+     */
+    static List<SeenSquare> find(Picture picture, GreyLines grey) {
+        int block = grey.block();
+        FiducialDetector<GrayU8> detector = detector();
+        detector.detect(grey.picture());
         TreeMap<Integer, List<SeenSquare>> found = new TreeMap<>();
         SquareCorners corners = new SquareCorners(picture);
         for (int i = 0; i < detector.totalFound(); i++) {
@@ -36,6 +40,21 @@ final class SquareFinder {
                 .filter(same -> same.size() == 1)
                 .map(same -> same.get(0))
                 .toList();
+    }
+
+    /** BoofCV's usual one, but for what tells dark from light. */
+    private static FiducialDetector<GrayU8> detector() {
+        ConfigFiducialHammingDetector usual = new ConfigFiducialHammingDetector();
+        // Besides checking it says that a square has four sides.
+        usual.checkValidity();
+        DetectFiducialSquareHamming<GrayU8> squares = new DetectFiducialSquareHamming<>(
+                SheetSquares.family(),
+                usual.minimumBlackBorderFraction,
+                new LocalMean((int) usual.configThreshold.width.length, (float) usual.configThreshold.scale),
+                FactoryShapeDetector.polygon(usual.squareDetector, GrayU8.class),
+                GrayU8.class);
+        squares.setAmbiguousPenaltyFrac(usual.ambiguousPenaltyFrac);
+        return new SquareHamming_to_FiducialDetector<>(squares);
     }
 
     private static double[][] rough(FiducialDetector<GrayU8> detector, int which, int block) {
@@ -57,29 +76,5 @@ final class SquareFinder {
             y[k] = corners[(k + 2) % 4][1];
         }
         return new SeenSquare(number, x, y);
-    }
-
-    /** The picture in shades of grey, each of a block of pixels. */
-    static GrayU8 grey(Picture picture, int block) {
-        GrayU8 grey = new GrayU8(picture.width() / block, picture.height() / block);
-        boolean turned = picture.turned();
-        int lines = turned ? grey.width : grey.height;
-        int lineStep = turned ? 1 : grey.width;
-        int step = turned ? grey.width : 1;
-        int whole = 4 * block * block;
-        // Dividing by multiplying: exact, as the sums are below 2^24 and so many parts of the whole.
-        long share = (1L << 32) / whole + 1;
-        Cores.parts(lines, (first, end) -> {
-            int[] sums = new int[turned ? grey.height : grey.width];
-            for (int line = first; line < end; line++) {
-                picture.grey(line * block, block, sums);
-                int to = line * lineStep;
-                for (int sum : sums) {
-                    grey.data[to] = (byte) (((sum + whole / 2) * share) >>> 32);
-                    to += step;
-                }
-            }
-        });
-        return grey;
     }
 }

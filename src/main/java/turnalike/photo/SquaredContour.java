@@ -28,6 +28,12 @@ final class SquaredContour {
     /** The left one and the right one, once they were followed. */
     private volatile List<EdgeChain> edges = List.of();
 
+    /** The outline last taken from them: a view is asked for the same one again and again. */
+    private volatile Optional<RoundOutline> outline = Optional.empty();
+
+    /** Their points from start to end, once they were asked for: an end is read some dozens of times in one view. */
+    private volatile List<double[][]> points = List.of();
+
     /**
      * Squares the points of a contour.
      *
@@ -43,9 +49,7 @@ final class SquaredContour {
         int n = x.length;
         along = new double[n];
         across = new double[n];
-        for (int i = 0; i < n; i++) {
-            sight.square(x[i], y[i], i, along, across);
-        }
+        sight.square(x, y, along, across);
         int least = -1;
         int most = -1;
         for (int i = 0; i < n; i++) {
@@ -97,6 +101,15 @@ final class SquaredContour {
         return edges.get(left ? 0 : 1);
     }
 
+    /** The outline that was kept last, whatever ends and length it is of. */
+    Optional<RoundOutline> outline() {
+        return outline;
+    }
+
+    void keep(RoundOutline taken) {
+        outline = Optional.of(taken);
+    }
+
     private EdgeChain followed(boolean left) {
         double[][] points = points(left, BEYOND);
         int end = points[0].length - BEYOND;
@@ -109,8 +122,16 @@ final class SquaredContour {
         return new EdgeChain(points[0], points[1], BEYOND, end, sight.focal(), other.edge(left), shift);
     }
 
-    /** Along and across of one edge from start to end, with so many points more at each end. */
-    double[][] points(boolean left, int beyond) {
+    /** Along and across of one edge from start to end, which nobody may change. */
+    double[][] points(boolean left) {
+        if (points.isEmpty()) {
+            points = List.of(points(true, 0), points(false, 0));
+        }
+        return points.get(left ? 0 : 1);
+    }
+
+    /** The same with so many points more at each end. */
+    private double[][] points(boolean left, int beyond) {
         int n = along.length;
         boolean forward = startsLeft == left;
         int steps = Math.floorMod(forward ? atEnd - atStart : atStart - atEnd, n);
@@ -131,8 +152,11 @@ final class SquaredContour {
         int n = along.length;
         int way = startsLeft == left ? 1 : -1;
         double[] values = new double[Math.floorMod(way * (atEnd - atStart), n) + 1];
+        int i = atStart;
         for (int k = 0; k < values.length; k++) {
-            values[k] = doubts[Math.floorMod(atStart + way * k, n)];
+            values[k] = doubts[i];
+            i += way;
+            i = i == n ? 0 : i < 0 ? n - 1 : i;
         }
         return values;
     }

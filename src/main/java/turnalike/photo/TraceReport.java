@@ -270,8 +270,8 @@ final class TraceReport {
 
     private PhotoTrace.Overlay overlay() {
         Sight sight = view.contour().sight();
-        double[][] left = view.contour().points(true, 0);
-        double[][] right = view.contour().points(false, 0);
+        double[][] left = view.contour().points(true);
+        double[][] right = view.contour().points(false);
         return new PhotoTrace.Overlay(
                 picture.width(),
                 picture.height(),

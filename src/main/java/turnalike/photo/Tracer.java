@@ -18,12 +18,15 @@ final class Tracer {
             PictureFile file = PictureFile.read(bytes);
             CameraData camera = CameraData.of(file.exif());
             go(effort, "reading the picture");
-            Picture picture = Picture.decode(bytes, file, camera.orientation());
+            FirstPasses passes = new FirstPasses();
+            Picture picture = Picture.decode(bytes, file, camera.orientation(), passes);
             checkSize(picture);
             go(effort, "looking for the printed sheet");
+            passes.finish(picture);
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
-            Cores.Work<SheetReading> looked = Cores.begin(() -> SheetReading.of(picture, focal, wish.sheet()));
-            CoarsePicture whole = CoarsePicture.of(picture);
+            Cores.Work<SheetReading> looked =
+                    Cores.begin(() -> SheetReading.of(picture, passes.grey(), focal, wish.sheet()));
+            CoarsePicture whole = passes.whole();
             Optional<PointedPlace> pointed = PointedPlace.of(wish.ends(), whole.block());
             // Most pictures show no sheet: while it is looked for, the piece is, as if there were none.
             Optional<Cores.Work<BodySearch.Found>> bare =
@@ -231,7 +234,7 @@ final class Tracer {
                     "take it on a plain ground of another colour, whole in the picture");
         }
         Sight.AxisLine axis = new Sight.AxisLine(body.x() * block, body.y() * block, body.angle());
-        return new EdgeFit(colours, coarseColour, axis, best[0], best[1]).fit();
+        return new EdgeFit(picture, coarseColour, axis, best[0], best[1]).fit();
     }
 
     /** The axis as first found, from the end that the profile begins at. */

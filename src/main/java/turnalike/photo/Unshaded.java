@@ -70,7 +70,7 @@ final class Unshaded {
                 kept.data[i] = (byte) (share > PIECE ? 1 : 0);
             }
         }
-        GrayU8 opened = BinaryImageOps.dilate8(BinaryImageOps.erode8(kept, 1, null), 1, null);
+        GrayU8 opened = GrownMask.dilated(GrownMask.eroded(kept, 1), 1);
         GrayU8 solid = new GrayU8(width, height);
         solid.data = PatchBody.solid(opened);
         GrayS32 labels = new GrayS32(width, height);
@@ -107,8 +107,8 @@ final class Unshaded {
     }
 
     private static GrayU8 around(GrayU8 mask) {
-        GrayU8 near = BinaryImageOps.dilate8(mask, NEAR, null);
-        GrayU8 far = BinaryImageOps.dilate8(near, FAR - NEAR, null);
+        GrayU8 near = GrownMask.dilated(mask, NEAR);
+        GrayU8 far = GrownMask.dilated(near, FAR - NEAR);
         for (int i = 0; i < far.data.length; i++) {
             far.data[i] = near.data[i] > 0 ? 0 : far.data[i];
         }

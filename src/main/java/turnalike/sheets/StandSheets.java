@@ -130,10 +130,11 @@ final class StandSheets {
         return TiledSheets.of(
                 new TiledSheets.Subject(
                         "seat-template",
-                        TiledSheets.title(legs, "seat from below: ", plan),
+                        TiledSheets.title(legs, legs.board().word() + " from below: ", plan),
                         List.of(
-                                "Full size, the front at the top. Lay the pages over one another on the long dashes, then on the seat's underside by"
-                                        + " its centre lines (short dashes); prick every cross.",
+                                ("Full size, the front at the top. Lay the pages over one another on the long dashes, then on the %s's underside by"
+                                                + " its centre lines (short dashes); prick every cross.")
+                                        .formatted(legs.board().word()),
                                 bore),
                         template.whole(),
                         template.bare(),
@@ -155,7 +156,8 @@ final class StandSheets {
         parts.add(Flowing.whole(
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 4));
         String mirrored = legs.isRound()
-                ? "Draw a line from the seat's middle through each hole and bore along it."
+                ? "Draw a line from the %s's middle through each hole and bore along it."
+                        .formatted(legs.board().word())
                 : "Draw the front-back line through each hole and the sight line from it, mirrored for "
                         + (legs.isPairOnly()
                                 ? "the other one of the pair."

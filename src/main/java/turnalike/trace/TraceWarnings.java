@@ -55,9 +55,11 @@ public final class TraceWarnings {
         if (!hidden.isEmpty()) {
             String where = hidden.stream()
                     .map(each -> "%s to %s"
-                            .formatted(each.from().format(units), each.to().format(units)))
+                            .formatted(
+                                    each.from().format(units).replace(" " + units.symbol(), ""),
+                                    each.to().format(units)))
                     .collect(Collectors.joining(", "));
-            out.add("Nothing was seen of %s: thicker parts stand before it.".formatted(where));
+            out.add("Not seen behind thicker parts: %s.".formatted(where));
         }
         double beside = total(original.profile().hidden()) - total(hidden);
         if (beside > LEAST_BESIDE_MM) {

@@ -3,6 +3,7 @@ package turnalike.trace;
 import java.util.List;
 import turnalike.pattern.Member;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /**
  * A member found in an original.
@@ -28,8 +29,30 @@ public record TracedMember(Member member, Length from, Miss miss, boolean uncert
      *
      * @param rms the root of the mean square
      * @param worst the greatest
-     * @param worstAt the place of that station
+     * @param worstAt the place of that station; of no meaning where none is off
      * @param stations how many there were
      */
-    public record Miss(Length rms, Length worst, Length worstAt, int stations) {}
+    public record Miss(Length rms, Length worst, Length worstAt, int stations) {
+        /** {@return whether every station lies on the outline: no place is the worst then} */
+        public boolean isNone() {
+            return !worst.isPositive();
+        }
+
+        /**
+         * {@return the same in a sentence of which what was taken to be known is the rest}
+         *
+         * @param units to print in
+         */
+        public String words(UnitSystem units) {
+            if (isNone()) {
+                return "All %d places read lie on the members".formatted(stations);
+            }
+            return "Off by %s in the mean over %d places, at worst %s at %s"
+                    .formatted(
+                            rms.formatMeasuredBoth(units),
+                            stations,
+                            worst.formatMeasuredBoth(units),
+                            worstAt.formatBoth(units));
+        }
+    }
 }

@@ -38,9 +38,10 @@
     form.addEventListener("drop", (event) => {
       if (!event.dataTransfer.files.length) return;
       event.preventDefault();
-      files[0].files = event.dataTransfer.files;
-      files[0].dispatchEvent(new Event("change"));
-      files[0].focus();
+      const chosen = document.getElementById("file");
+      chosen.files = event.dataTransfer.files;
+      chosen.dispatchEvent(new Event("change"));
+      chosen.focus();
     });
   }
 
@@ -90,6 +91,8 @@
       }
     };
     const set = (end, x, y) => {
+      // What a moved end is good for stands folded under the picture where something was found.
+      document.getElementById("wrong").open = true;
       field(end, "x").value = window.turnalikePage.figure(Math.max(0, Math.min(width, x)).toFixed(1));
       field(end, "y").value = window.turnalikePage.figure(Math.max(0, Math.min(height, y)).toFixed(1));
       place();

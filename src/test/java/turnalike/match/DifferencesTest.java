@@ -56,6 +56,35 @@ class DifferencesTest {
         }
     }
 
+    /** As many are kept as a table of 2,000 pieces has room for; those asked for longest ago go. */
+    @Test
+    void all_differences_from_one_piece_are_those_of_its_pairs_and_asked_once_as_long_as_they_are_kept() {
+        int pieces = 1_000_000;
+        int[] asked = new int[1];
+        Differences anew = Differences.of(
+                (i, j) -> {
+                    asked[0]++;
+                    return Math.abs(i - j) * 0.5;
+                },
+                pieces);
+        double[] from = anew.from(3).clone();
+        assertThat(from).hasSize(pieces).startsWith(1.5, 1, 0.5, 0, 0.5);
+        int once = asked[0];
+        assertThat(once).isEqualTo(pieces - 1);
+        assertThat(anew.from(3)).isEqualTo(from);
+        assertThat(asked[0]).isEqualTo(once);
+        for (int other = 4; other < 7; other++) {
+            anew.from(other);
+        }
+        assertThat(anew.from(3)).isEqualTo(from);
+        assertThat(asked[0]).isEqualTo(4 * once);
+        anew.from(7);
+        anew.from(4);
+        assertThat(asked[0]).isEqualTo(6 * once);
+        Differences kept = kept(new double[][] {{0, 1, 2}, {1, 0, 3}, {2, 3, 0}});
+        assertThat(kept.from(1)).containsExactly(1, 0, 3);
+    }
+
     @Test
     void a_row_is_chosen_from_ten_thousand_pieces_whose_table_would_not_fit() {
         int pieces = 10_000;

@@ -13,12 +13,12 @@ class NormalRowsTest {
     @Test
     void the_unknowns_solve_the_equations() {
         SplittableRandom dice = new SplittableRandom(7);
-        double[][] by = new double[UNKNOWNS][31];
+        double[] by = new double[31 * UNKNOWNS];
         double[] off = new double[31];
         for (int k = 0; k < off.length; k++) {
             off[k] = dice.nextGaussian();
             for (int a = 0; a < UNKNOWNS; a++) {
-                by[a][k] = dice.nextGaussian();
+                by[k * UNKNOWNS + a] = dice.nextGaussian();
             }
         }
         double damping = 0.01;
@@ -30,9 +30,9 @@ class NormalRowsTest {
             rows[a][a] = 0.1 * a;
             rows[a][UNKNOWNS] = -0.1 * a * 0.3;
             for (int k = 0; k < off.length; k++) {
-                rows[a][UNKNOWNS] += by[a][k] * off[k];
+                rows[a][UNKNOWNS] += by[k * UNKNOWNS + a] * off[k];
                 for (int b = 0; b < UNKNOWNS; b++) {
-                    rows[a][b] += by[a][k] * by[b][k];
+                    rows[a][b] += by[k * UNKNOWNS + a] * by[k * UNKNOWNS + b];
                 }
             }
             rows[a][a] *= 1 + damping;

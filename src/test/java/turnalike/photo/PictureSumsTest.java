@@ -84,7 +84,9 @@ class PictureSumsTest {
     void the_grey_picture_has_each_blocks_mean_at_its_place() throws IOException, Unsure {
         for (int orientation : new int[] {1, 3, 6, 8}) {
             Picture picture = picture(301, 12, orientation);
-            GrayU8 grey = SquareFinder.grey(picture, 2);
+            GreyLines lines = new GreyLines(picture, 2);
+            lines.makeAll();
+            GrayU8 grey = lines.picture();
             float[] codes = new float[3];
             for (int i = 0; i < grey.width * grey.height; i++) {
                 double sum = 0;

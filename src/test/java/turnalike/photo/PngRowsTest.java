@@ -85,7 +85,7 @@ class PngRowsTest {
     void fewer_rows_than_the_header_promises_are_noticed() throws IOException, Unsure {
         byte[] bytes = png(image(3, 8));
         PictureFile file = PictureFile.read(bytes);
-        PictureFile taller = new PictureFile("png", WIDTH, HEIGHT + 1, file.exif(), false, false);
+        PictureFile taller = new PictureFile("png", WIDTH, HEIGHT + 1, file.exif(), false, false, false);
         assertThatThrownBy(() -> PngRows.decode(bytes, taller)).isInstanceOf(Unsure.class);
         byte[] none = Arrays.copyOf(bytes, bytes.length);
         // The first data chunk's name: without it nothing is left to unpack.

@@ -100,15 +100,6 @@ class RimLightTest {
     private static double[] off(Lamps lamps, double[] ground, long seed) throws IOException, Unsure {
         byte[] png = png(lamps, ground, seed);
         Picture picture = Picture.decode(png, PictureFile.read(png), 1);
-        CoarsePicture coarse = CoarsePicture.of(picture);
-        byte[] mask = new byte[coarse.width() * coarse.height()];
-        for (int y = 0; y < coarse.height(); y++) {
-            for (int x = 0; x < coarse.width(); x++) {
-                boolean inside = Math.abs((y + 0.5) * coarse.block() - MIDDLE) < RADIUS
-                        && Math.abs((x + 0.5) * coarse.block() - WIDTH / 2.0) < WIDTH / 2.0 - 100;
-                mask[y * coarse.width() + x] = (byte) (inside ? 1 : 0);
-            }
-        }
         int along = WIDTH - 200;
         int across = (int) (2 * RADIUS);
         double[] x = new double[2 * (along + across)];
@@ -121,7 +112,7 @@ class RimLightTest {
             y[k] = k < along + across ? from[1] : 2 * MIDDLE - from[1];
         }
         EdgeFit.Fitted fitted = new EdgeFit(
-                        new LocalColours(picture, coarse, mask),
+                        picture,
                         CoarseColour.of(PictureFile.read(png), 1),
                         new Sight.AxisLine(WIDTH / 2.0, MIDDLE, 0),
                         x,

@@ -40,7 +40,7 @@ class RoundedEndTest {
         double round = 0.08;
         DoubleUnaryOperator ball = p -> Math.sqrt(Math.max(0, round * round - (p - round) * (p - round)));
         SquaredContour contour = view(round, ball).contour();
-        double[][] edge = contour.points(true, 0);
+        double[][] edge = contour.points(true);
         RoundedEnd end = RoundedEnd.of(contour, true, 0);
         double pixel = 1 / FOCAL;
         // The outermost ray passes the axis well outside of the pole, and touches well inside.

@@ -106,7 +106,7 @@ final class LengthsSummary {
         line("  %s", head);
         for (int mark : marks) {
             Mark each = plan.marks().get(mark);
-            line("    %-20s mark %d, %s", place.apply(each).formatBoth(units), mark, each.label());
+            line("    %-22s mark %d, %s", place.apply(each).formatBoth(units), mark, each.label());
         }
     }
 }

@@ -46,12 +46,7 @@ final class AgainstSummary {
         out.append(
                 "     + is high (toward the far end), thick, long, deep; ± is one standard deviation; - was not seen.\n");
         checks(out, report, units);
-        out.append(String.format(
-                Locale.ROOT,
-                "%nUnlike the pattern by %.2f over %d measures; about %.2f of it may be measuring error.%n",
-                report.likeness().figure(),
-                report.likeness().parts().size(),
-                report.byChance()));
+        out.append('\n').append(report.unlikeness()).append('\n');
         report.notes().forEach(each -> out.append("! ").append(each).append('\n'));
         return out.toString();
     }

@@ -115,7 +115,10 @@ public final class TraceCommand implements Runnable {
                 ? job.map(each -> each.pattern().length())
                 : Optional.empty();
         OriginalWish wish = OriginalWish.of(
-                        in, overall, error.map(text -> length("--error", text, in)), snap ? Snap.in(in) : Snap.NONE)
+                        in,
+                        overall,
+                        error.map(text -> length("--error", text, in)),
+                        snap ? Snap.in(in) : Snap.finest(in))
                 .onSheet(sheet.known((option, text) -> length(option, text, in)).orLength(pattern));
         Traced traced = TraceSource.trace(source, wish);
         // As long as the pattern to the last digit: taken from it, for want of a span and a sheet.

@@ -6,7 +6,6 @@ import java.util.Locale;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.job.original.MemberRow;
 import turnalike.trace.Traced;
-import turnalike.trace.TracedMember;
 import turnalike.units.Article;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -36,15 +35,9 @@ final class TraceSummary {
                     each.offBy().isEmpty() ? "unseen" : each.offBy(),
                     each.sizes()));
         }
-        TracedMember.Miss miss = traced.run().miss();
-        out.append(
-                "\nOff by %s in the mean over %d places, at worst %s at %s; a radius was taken to be known within %s.\n"
-                        .formatted(
-                                miss.rms().formatMeasuredBoth(units),
-                                miss.stations(),
-                                miss.worst().formatMeasuredBoth(units),
-                                miss.worstAt().formatBoth(units),
-                                traced.run().scatter().formatMeasuredBoth(units)));
+        out.append("\n%s; a radius was taken to be known within %s.\n"
+                .formatted(
+                        traced.run().miss().words(units), traced.run().scatter().formatMeasuredBoth(units)));
         out.append(
                 "Found by the least of misfit and number of sizes together (Schwarz's criterion): a detail smaller than what is known of a radius is not told.\n");
         traced.warnings()

@@ -79,11 +79,13 @@ public final class TracePicture {
         shapes.addAll(stations());
         double height = axisMm + reachMm + FOOT_MM;
         TracedMember.Miss worst = traced.run().miss();
-        String foot = "Worst: %s off at %s; %s in the mean"
-                .formatted(
-                        worst.worst().formatMeasured(units),
-                        worst.worstAt().format(units),
-                        worst.rms().formatMeasured(units));
+        String foot = worst.isNone()
+                ? "All %d places read lie on the members".formatted(worst.stations())
+                : "Worst: %s off at %s; %s in the mean"
+                        .formatted(
+                                worst.worst().formatMeasured(units),
+                                worst.worstAt().format(units),
+                                worst.rms().formatMeasured(units));
         shapes.add(TextLine.of(Lettering.SMALL, SIDE_MM, height - 2, foot));
         return new Svg(WIDTH, Length.ofMm(height), title, shapes);
     }

@@ -3,6 +3,7 @@ package turnalike.job.pieces;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -181,6 +182,21 @@ public record AgainstReport(
 
     private static boolean isNear(double value, double aim) {
         return Math.abs(value / aim - 1) < MOST_LONGER;
+    }
+
+    /** {@return how unlike its pattern it is, in a sentence: a likeness that measuring alone may bring is told as none of the piece's} */
+    public String unlikeness() {
+        int parts = likeness.parts().size();
+        String unlike = String.format(
+                Locale.ROOT,
+                "Unlike the pattern by %.2f over %d %s",
+                likeness.figure(),
+                parts,
+                parts == 1 ? "measure" : "measures");
+        return byChance < likeness.figure()
+                ? String.format(Locale.ROOT, "%s; about %.2f of it may be measuring error.", unlike, byChance)
+                : String.format(
+                        Locale.ROOT, "%s: no more than measuring error alone may make it (%.2f).", unlike, byChance);
     }
 
     /** {@return the figures alone, as the log takes them} */

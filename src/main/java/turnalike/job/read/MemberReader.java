@@ -23,6 +23,12 @@ import turnalike.units.Length;
 final class MemberReader {
     private static final Pattern QUOTES_ROUND = Pattern.compile("^'|'$");
 
+    /** Words for what a plane gives a leg, and no lathe. */
+    private static final Pattern FLATS = Pattern.compile("(?i)octagon|hexagon|facet|flat|polygon");
+
+    private static final String PLANED =
+            "; what has flats and tapers is planed: give it as a taper over its corners, or leave it square";
+
     private MemberReader() {}
 
     /** The member numbered from 1, if it can exist; else its problems are told. */
@@ -36,7 +42,8 @@ final class MemberReader {
         }
         String title = title(object);
         Fields fields = new Fields(PlacedMember.where(number, title), object, reading);
-        Optional<MemberKind> kind = fields.choice("kind", "one of " + words(), MemberKind::find);
+        String words = "one of " + words() + (isPlaned(object) ? PLANED : "");
+        Optional<MemberKind> kind = fields.choice("kind", words, MemberKind::find);
         Details details = new Details(
                 fields.findText(MemberKey.NAME).filter(name -> !name.isBlank()), fields.flag(MemberKey.BY_EYE));
         Optional<Member> member = kind.flatMap(each -> sizes(each, fields, stockSize)
@@ -46,6 +53,10 @@ final class MemberReader {
             fields.refuseUnknown(); // without a kind nobody knows which keys belong
         }
         return member;
+    }
+
+    private static boolean isPlaned(ObjectNode node) {
+        return FLATS.matcher(node.path("kind").asText("")).find();
     }
 
     private static String words() {

@@ -80,7 +80,9 @@ record InLegs(int places, OptionalInt groups, LegStance stance) implements Frame
 
     @Override
     public Optional<Bored> bored(End end, Pattern pattern) {
-        return end == LegsFitting.up(pattern) ? Optional.of(new Bored("seat", stance.seatWood())) : Optional.empty();
+        return end == LegsFitting.up(pattern)
+                ? Optional.of(new Bored(LegsFitting.board(this, pattern).word(), stance.seatWood()))
+                : Optional.empty();
     }
 
     @Override

@@ -14,6 +14,7 @@ import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.ListOf;
 import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Size;
+import turnalike.job.fields.KeyType.Word;
 import turnalike.job.wood.WoodKeys;
 import turnalike.job.wood.WoodReader;
 import turnalike.units.Angle;
@@ -31,6 +32,7 @@ import turnalike.wood.Wood;
  * @param apart between hole centres at the seat's underside, front to back and sideways, if told; both the same of three legs
  * @param stretchers heights over the floor, in order as told
  * @param seatWood what the seat is made of, if told
+ * @param under what they stand under, if told; else the leg's head says it
  */
 record LegStance(
         boolean told,
@@ -39,7 +41,8 @@ record LegStance(
         Optional<Length> seatThickness,
         Optional<LegsFit.Apart> apart,
         List<Length> stretchers,
-        Optional<Wood> seatWood) {
+        Optional<Wood> seatWood,
+        Optional<LegsFit.Board> under) {
     private static final double STEEPEST_DEG = 89;
     private static final int MOST_STRETCHERS = 12;
 
@@ -92,8 +95,18 @@ record LegStance(
     static final Key<Group> SEAT_WOOD = Key.may(
             "seat_wood", WoodKeys.beside(KeySection.FRAME, "Seat"), "what the seat is made of", "the piece's own wood");
 
+    private static final String SEAT = "seat";
+    private static final String TABLE_TOP = "table_top";
+
+    static final Key<Word> UNDER = Key.may(
+                    "under",
+                    new Word(List.of("by_head", SEAT, TABLE_TOP)),
+                    "what they stand under, by which it is told of; round tenons may be for either",
+                    "by_head: a table top where the leg's head is left square, else a seat")
+            .asked(KeySection.FRAME, "Stand under", "left empty: a table top where their head is square, else a seat");
+
     static final List<Key<?>> KEYS =
-            List.of(RAKE_DEG, SPLAY_DEG, FOOT_MOVES, HEIGHT, SEAT_THICKNESS, APART, STRETCHERS, SEAT_WOOD);
+            List.of(RAKE_DEG, SPLAY_DEG, FOOT_MOVES, HEIGHT, SEAT_THICKNESS, APART, STRETCHERS, SEAT_WOOD, UNDER);
 
     LegStance {
         stretchers = List.copyOf(stretchers);
@@ -114,6 +127,9 @@ record LegStance(
                 fields, APART, "give a list of one length, such as [\"9\"], or of two: front to back, and sideways");
         List<Length> stretchers = sizes(fields, STRETCHERS, "give heights over the floor");
         Optional<Wood> seatWood = WoodReader.besideOf(fields, SEAT_WOOD);
+        Optional<LegsFit.Board> under = fields.word(UNDER)
+                .filter(List.of(SEAT, TABLE_TOP)::contains)
+                .map(word -> word.equals(SEAT) ? LegsFit.Board.SEAT : LegsFit.Board.TABLE_TOP);
         if (fields.reading().count() == before) {
             together(fields, height, stretchers, places);
         }
@@ -126,7 +142,7 @@ record LegStance(
         Optional<LegsFit.Apart> holes = apart.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new LegsFit.Apart(apart.get(0), apart.get(apart.size() - 1)));
-        return Optional.of(new LegStance(told, angles, height, seat, holes, stretchers, seatWood));
+        return Optional.of(new LegStance(told, angles, height, seat, holes, stretchers, seatWood, under));
     }
 
     /** Every length of a list, or none when any is wrong, which has then been told. */

@@ -45,18 +45,27 @@ public record LegsFit(
         workings = List.copyOf(workings);
     }
 
-    /** What legs stand under, by how they end above: a tenon is for a seat, a head left square for the rails that bear a table's top. */
+    /** What legs stand under: unless the job says so, a head left square is for the rails that bear a table's top, any other for a seat. */
     public enum Board {
         /** A stool's, chair's or bench's. */
-        SEAT("seat"),
+        SEAT("seat", "seat", "seat's top"),
 
         /** A table's. */
-        TABLE_TOP("table top");
+        TABLE_TOP("table top", "top", "table top's face");
 
         private final String word;
+        private final String label;
+        private final String face;
 
-        Board(String word) {
+        Board(String word, String label, String face) {
             this.word = word;
+            this.label = label;
+            this.face = face;
+        }
+
+        /** {@return its upper side, as a sentence tells it after "the"} */
+        String face() {
+            return face;
         }
 
         /** {@return the turner's word for it} */
@@ -199,7 +208,7 @@ public record LegsFit(
                                 .formatted(places, degrees(angles.lean()))
                         : "Frame      groups of %d legs, raked %s and splayed %s"
                                 .formatted(places, degrees(angles.rake()), degrees(angles.splay())));
-        if (board == Board.SEAT || angles.lean().degrees() > 0) {
+        if (isEntered() || angles.lean().degrees() > 0) {
             out.add("  bore     %s from upright along %s"
                     .formatted(
                             degrees(angles.lean()),
@@ -214,13 +223,13 @@ public record LegsFit(
                                     + " all lean outward alike")
                             .formatted(places));
         }
-        seat.ifPresent(bored ->
-                out.add("  seat     bore %s%s".formatted(bored.hole.formatBoth(units), seatWords(bored, units))));
+        seat.ifPresent(bored -> out.add(
+                "  %-8s bore %s%s".formatted(board.label, bored.hole.formatBoth(units), seatWords(bored, units))));
         standsOff()
                 .ifPresent(off -> out.add(
-                        ("  shoulder meets the seat on one side first and stands off by %s on the other: face the seat square to"
+                        ("  shoulder meets the %1$s on one side first and stands off by %2$s on the other: face the %1$s square to"
                                         + " the hole, or pare the shoulder to it")
-                                .formatted(off.formatBoth(units))));
+                                .formatted(board.word(), off.formatBoth(units))));
         length().ifPresent(along ->
                 out.add("  leg      %s from the %s's underside to the floor, along it; the pattern has %s"
                         .formatted(
@@ -245,15 +254,21 @@ public record LegsFit(
                     "           bored both ways at one height they meet inside the leg: set one pair higher by more than its hole, or leave it out");
         }
         out.add("  caution  "
-                + (board == Board.SEAT ? "bore a scrap of the same wood first and try the tenon in it; " : "")
+                + (isEntered() ? "bore a scrap of the same wood first and try the tenon in it; " : "")
                 + "what bears people is for licensed practice to judge");
         return out;
     }
 
+    /** Whether a hole is bored for them: not for a head left square, which bears rails. */
+    private boolean isEntered() {
+        return board == Board.SEAT || seat.isPresent();
+    }
+
     private String seatWords(Seat bored, UnitSystem units) {
         return bored.along
-                .map(along -> ", the seat is %s thick along it: %s"
+                .map(along -> ", the %s is %s thick along it: %s"
                         .formatted(
+                                board.word(),
                                 along.formatBoth(units),
                                 bored.isThrough()
                                         ? "the tenon comes through by "

@@ -34,9 +34,8 @@ final class LegsFitting {
         this.angles = stance.angles();
         this.units = units;
         boolean startUp = up(pattern) == End.START;
-        List<PlacedMember> run = pattern.placed();
-        Member top = run.get(startUp ? 0 : run.size() - 1).member();
-        this.board = top.section() == Section.SQUARE ? LegsFit.Board.TABLE_TOP : LegsFit.Board.SEAT;
+        Member top = top(pattern);
+        this.board = board(frame, pattern);
         this.hole = top.enters();
         this.tenon = top.lengthInHole();
         Outline exposed = ExposedPart.of(pattern);
@@ -49,6 +48,18 @@ final class LegsFitting {
         boolean startEnters = run.get(0).member().enters().isPresent();
         boolean endEnters = run.get(run.size() - 1).member().enters().isPresent();
         return startEnters || !endEnters ? End.START : End.END;
+    }
+
+    private static Member top(Pattern pattern) {
+        List<PlacedMember> run = pattern.placed();
+        return run.get(up(pattern) == End.START ? 0 : run.size() - 1).member();
+    }
+
+    /** What they stand under: as the job says, else as the head does. */
+    static LegsFit.Board board(InLegs frame, Pattern pattern) {
+        return frame.stance()
+                .under()
+                .orElse(top(pattern).section() == Section.SQUARE ? LegsFit.Board.TABLE_TOP : LegsFit.Board.SEAT);
     }
 
     static LegsFit of(InLegs frame, Pattern pattern, UnitSystem units) {
@@ -100,7 +111,7 @@ final class LegsFitting {
                     "it has %s %s, but %s are wanted from the %s's underside to the floor, the foot's longer side included"
                             .formatted(
                                     print(leg.length()),
-                                    board == LegsFit.Board.SEAT ? "below its shoulder" : "in all",
+                                    board == LegsFit.Board.SEAT || hole.isPresent() ? "below its shoulder" : "in all",
                                     print(wanted),
                                     board.word()),
                     "lengthen the pattern by %s, or let the %s's underside stand %s high"
@@ -125,7 +136,7 @@ final class LegsFitting {
         if (left.mm() < 0) {
             misfits.add(new Misfit(
                     false,
-                    "seat",
+                    board.word(),
                     "a flat-bottomed hole %s deep at %s breaks through its top, though the tenon stops short"
                             .formatted(print(seat.tenon()), angles.lean().format()),
                     "bore %s less deep, or right through".formatted(print(left.abs()))));
@@ -135,7 +146,7 @@ final class LegsFitting {
         if (beyond.compareTo(POINT) < 0) {
             misfits.add(new Misfit(
                     false,
-                    "seat",
+                    board.word(),
                     "only %s of it is left beyond the hole, and a bit's point reaches further than its edge: it may prick through the top"
                             .formatted(print(beyond)),
                     "bore %s less deep, or with a bit of a short point, a scrap first"
@@ -150,9 +161,9 @@ final class LegsFitting {
         if (proud.mm() < wanted.mm() - 1e-9) {
             misfits.add(new Misfit(
                     false,
-                    "seat",
-                    "the tenon comes through by %s on its axis, but leaning so it stays below the seat's top on one side up to %s"
-                            .formatted(print(proud), print(wanted)),
+                    board.word(),
+                    "the tenon comes through by %s on its axis, but leaning so it stays below the %s on one side up to %s"
+                            .formatted(print(proud), board.face(), print(wanted)),
                     "lengthen it by %s and cut it flush, or let it stop short".formatted(print(wanted.minus(proud)))));
         }
     }

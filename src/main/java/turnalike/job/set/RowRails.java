@@ -63,9 +63,9 @@ record RowRails(
     static final Key<Number> RAKE_DEG = Key.may(
                     "rake_deg",
                     KeyType.number(0, STEEPEST_DEG, 0),
-                    "by how much the rails rise; each piece stands upright",
+                    "by how much the rails rise; each piece stands upright; a level landing is a row, and a job, of its own",
                     "0")
-            .asked(KeySection.FRAME, "Rake, degrees", "left empty: 0");
+            .asked(KeySection.FRAME, "Rake, degrees", "left empty: 0; a landing is a job of its own");
 
     static final Key<Size> END = Key.may(
                     "end",

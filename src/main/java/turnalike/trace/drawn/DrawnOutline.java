@@ -19,10 +19,6 @@ import turnalike.units.UnitSystem;
 public final class DrawnOutline {
     /** How well a drawing is taken to tell a radius. */
     private static final Length SUREST = Length.ofMm(0.02);
-    /** An outline less symmetrical than this is warned of. */
-    private static final double UNEVEN_MM = 0.2;
-    /** And one less than this share of its greatest radius is none of a turned piece. */
-    private static final double CROOKED = 0.15;
 
     private static final double STEP_MM = 1e-3;
     /** Of the length; less is where the parts of a line meet. */
@@ -172,12 +168,12 @@ public final class DrawnOutline {
         Length surest = Length.ofMm(Math.max(SUREST.mm(), shake));
         Sides sides = new Sides(stairs.spots());
         List<Sides.Across> across = sides.all();
-        double middle = placed.isHalf() ? 0 : middle(across);
         if (!placed.isHalf()) {
-            Optional<Problem> crooked = uneven(across, middle, sides.start());
-            if (crooked.isPresent()) {
-                return refused(crooked.get());
+            Evenness even = Evenness.of(across, sides.start());
+            if (even.isCrooked()) {
+                return refused(even.problem(units));
             }
+            even.note(units).ifPresent(notes::add);
         }
         if (undercut(across) > UNDERCUT_MM) {
             notes.add("In places the outline folds back over itself (an undercut); its outermost line was taken.");
@@ -255,49 +251,5 @@ public final class DrawnOutline {
     private static boolean isRepeated(Station last, Station next) {
         return last.place().equals(next.place())
                 && Math.abs(last.radius().minus(next.radius()).mm()) < STEP_MM;
-    }
-
-    /** By the piece's own thickness, so that thin parts do not pull the axis aside. */
-    private static double middle(List<Sides.Across> across) {
-        double sum = 0;
-        double weights = 0;
-        for (int i = 0; i + 1 < across.size(); i++) {
-            double run = across.get(i + 1).x() - across.get(i).x();
-            double half = (across.get(i).half() + across.get(i + 1).half()) / 2;
-            sum += run * half * (across.get(i).middle() + across.get(i + 1).middle()) / 2;
-            weights += run * half;
-        }
-        return sum / weights;
-    }
-
-    private Optional<Problem> uneven(List<Sides.Across> across, double middle, double start) {
-        double worst = 0;
-        double at = 0;
-        double most = 0;
-        for (Sides.Across each : across) {
-            double off = Math.abs(each.middle() - middle);
-            most = Math.max(most, each.half());
-            if (off > worst) {
-                worst = off;
-                at = each.x() - start;
-            }
-        }
-        if (worst > CROOKED * most) {
-            return Optional.of(new Problem(
-                    "drawing",
-                    "its outline is not symmetrical: at %s its middle lies %s off the axis"
-                            .formatted(
-                                    Length.ofMm(at).format(units),
-                                    Length.ofMm(worst).formatFine(units)),
-                    "draw one turned piece alone, or half of it closed along its axis by a straight line"));
-        }
-        if (worst > UNEVEN_MM) {
-            notes.add(
-                    "The outline is not quite symmetrical: at %s its middle lies %s off the axis; the mean of both sides was taken."
-                            .formatted(
-                                    Length.ofMm(at).formatBoth(units),
-                                    Length.ofMm(worst).formatFineBoth(units)));
-        }
-        return Optional.empty();
     }
 }

@@ -25,18 +25,7 @@ final class DxfDrawing {
 
     private static final int MOST_BLOCKS = 10_000;
 
-    /** A group code, its value and the line it stands on. */
-    private record Pair(int code, String value, int line) {
-        double number() {
-            double out = Double.parseDouble(value.strip());
-            if (!(Math.abs(out) < 1e9)) {
-                throw new NumberFormatException("too large");
-            }
-            return out;
-        }
-    }
-
-    private final List<Pair> pairs = new ArrayList<>();
+    private final List<DxfEntity.Pair> pairs = new ArrayList<>();
     private final List<Stroke> strokes = new ArrayList<>();
     /** Of each block's name the place among the pairs where it begins. */
     private final Map<String, Integer> blocks = new HashMap<>();
@@ -89,7 +78,7 @@ final class DxfDrawing {
                 break;
             }
             int code = Integer.parseInt(lines[i].strip());
-            pairs.add(new Pair(code, lines[i + 1], i + 2));
+            pairs.add(new DxfEntity.Pair(code, lines[i + 1], i + 2));
             if (pairs.size() > MOST_PAIRS) {
                 throw new NumberFormatException("too long");
             }
@@ -138,63 +127,56 @@ final class DxfDrawing {
     }
 
     /** In paper space, invisible, or on a layer that is off or frozen. */
-    private boolean isUnseen(List<Pair> entity) {
-        return value(entity, 67, 0) != 0 || value(entity, 60, 0) != 0 || unseen.contains(seenOn(entity));
+    private boolean isUnseen(DxfEntity entity) {
+        return entity.value(67, 0) != 0 || entity.value(60, 0) != 0 || unseen.contains(seenOn(entity));
     }
 
-    private String seenOn(List<Pair> entity) {
-        String own = layerOf(entity);
+    private String seenOn(DxfEntity entity) {
+        String own = entity.layer();
         return own.equals("0") || own.isEmpty() ? outerLayer : own;
     }
 
-    private static String layerOf(List<Pair> entity) {
-        return entity.stream()
-                .filter(each -> each.code() == 8)
-                .map(each -> each.value().strip().toUpperCase(Locale.ROOT))
-                .findFirst()
-                .orElse("");
-    }
-
     private boolean is(int index, int code, String value) {
-        Pair pair = pairs.get(index);
+        DxfEntity.Pair pair = pairs.get(index);
         return pair.code() == code && pair.value().strip().equals(value);
     }
 
-    /** The first value of that code from a place on, within its entity; empty for none. */
-    private String text(int from, int code) {
-        for (int i = from; i < pairs.size() && pairs.get(i).code() != 0; i++) {
-            if (pairs.get(i).code() == code) {
-                return pairs.get(i).value().strip();
-            }
+    /** What stands from a place on up to the next entity. */
+    private DxfEntity within(int from) {
+        int to = from;
+        while (to < pairs.size() && pairs.get(to).code() != 0) {
+            to++;
         }
-        return "";
+        return new DxfEntity(pairs.subList(Math.min(from, to), to));
+    }
+
+    private String text(int from, int code) {
+        return within(from).text(code);
     }
 
     /** Draws the entities from a place among the pairs up to the end of their section or block. */
     private void drawFrom(int from) {
-        List<Pair> entity = new ArrayList<>();
-        List<Pair> polyline = new ArrayList<>();
-        List<List<Pair>> vertices = new ArrayList<>();
+        List<DxfEntity.Pair> read = new ArrayList<>();
+        DxfEntity polyline = new DxfEntity(List.of());
+        List<DxfEntity> vertices = new ArrayList<>();
         for (int i = from; i < pairs.size(); i++) {
-            Pair pair = pairs.get(i);
+            DxfEntity.Pair pair = pairs.get(i);
             if (pair.code() != 0) {
-                entity.add(pair);
+                read.add(pair);
                 continue;
             }
-            String kind = entity.isEmpty() || entity.get(0).code() != 0
-                    ? ""
-                    : entity.get(0).value().strip();
-            switch (kind) {
+            DxfEntity entity = new DxfEntity(read);
+            switch (entity.kind()) {
                 case "POLYLINE" -> {
                     polyline = entity;
                     vertices = new ArrayList<>();
                 }
                 case "VERTEX" -> vertices.add(entity);
-                case "SEQEND" -> old(polyline, vertices);
+                case "SEQEND" -> add(DxfShape.of(polyline, vertices), polyline);
                 case "INSERT" -> insert(entity);
-                default -> draw(kind, entity);
+                default -> draw(entity);
             }
-            entity = new ArrayList<>(List.of(pair));
+            read = new ArrayList<>(List.of(pair));
             if (is(i, 0, "ENDSEC") || is(i, 0, "ENDBLK")) {
                 return;
             }
@@ -202,31 +184,24 @@ final class DxfDrawing {
     }
 
     /** Draws a block where it is put in, turned and scaled; one that holds itself no deeper than any drawing goes. */
-    private void insert(List<Pair> entity) {
-        line = entity.get(0).line();
-        Integer block = blocks.get(entity.stream()
-                .filter(each -> each.code() == 2)
-                .map(each -> each.value().strip())
-                .findFirst()
-                .orElse(""));
+    private void insert(DxfEntity entity) {
+        line = entity.line().orElse(line);
+        Integer block = blocks.get(entity.text(2));
         if (block == null || isUnseen(entity) || depth >= DEEPEST || drawnBlocks >= MOST_BLOCKS) {
             return;
         }
         drawnBlocks++;
-        List<Pair> head = new ArrayList<>();
-        for (int i = block; i < pairs.size() && pairs.get(i).code() != 0; i++) {
-            head.add(pairs.get(i));
-        }
+        DxfEntity head = within(block);
         Affine outside = place;
         String outsideLayer = outerLayer;
         outerLayer = seenOn(entity);
-        double wide = value(entity, 41, 1);
-        Affine behind = value(entity, 230, 1) < 0 ? new Affine(-1, 0, 0, 1, 0, 0) : Affine.NONE;
+        double wide = entity.value(41, 1);
+        Affine behind = entity.isFromBehind() ? new Affine(-1, 0, 0, 1, 0, 0) : Affine.NONE;
         place = outside.after(behind)
-                .after(Affine.shift(value(entity, 10, 0), value(entity, 20, 0)))
-                .after(Affine.turn(value(entity, 50, 0)))
-                .after(new Affine(wide, 0, 0, value(entity, 42, wide), 0, 0))
-                .after(Affine.shift(-value(head, 10, 0), -value(head, 20, 0)));
+                .after(Affine.shift(entity.value(10, 0), entity.value(20, 0)))
+                .after(Affine.turn(entity.value(50, 0)))
+                .after(new Affine(wide, 0, 0, entity.value(42, wide), 0, 0))
+                .after(Affine.shift(-head.value(10, 0), -head.value(20, 0)));
         depth++;
         drawFrom(block);
         depth--;
@@ -234,133 +209,21 @@ final class DxfDrawing {
         outerLayer = outsideLayer;
     }
 
-    private void draw(String kind, List<Pair> entity) {
-        line = entity.isEmpty() ? line : entity.get(0).line();
-        List<Spot> spots = new ArrayList<>();
-        boolean closed = false;
-        switch (kind) {
-            case "LINE" -> {
-                spots.add(Spot.knot(value(entity, 10, 0), value(entity, 20, 0)));
-                spots.add(Spot.knot(value(entity, 11, 0), value(entity, 21, 0)));
-            }
-            case "ARC" -> {
-                double radius = value(entity, 40, 0);
-                double from = Math.toRadians(value(entity, 50, 0));
-                double to = Math.toRadians(value(entity, 51, 360));
-                to += to <= from ? 2 * Math.PI : 0;
-                ellipse(spots, entity, radius, 0, 0, radius, from, to);
-            }
-            case "ELLIPSE" -> {
-                double ax = value(entity, 11, 1);
-                double ay = value(entity, 21, 0);
-                double ratio = value(entity, 40, 1);
-                double to = value(entity, 42, 2 * Math.PI);
-                double from = value(entity, 41, 0);
-                ellipse(spots, entity, ax, ay, -ay * ratio, ax * ratio, from, to <= from ? to + 2 * Math.PI : to);
-            }
-            case "LWPOLYLINE" -> {
-                closed = ((int) value(entity, 70, 0) & 1) != 0;
-                light(spots, entity, closed);
-            }
-            case "SPLINE" -> {
-                closed = false;
-                Splines.draw(
-                        spots,
-                        (int) value(entity, 71, 3),
-                        all(entity, 40),
-                        all(entity, 10),
-                        all(entity, 20),
-                        all(entity, 41),
-                        all(entity, 11),
-                        all(entity, 21));
-            }
-            default -> {
-                return;
-            }
-        }
-        add(spots, closed, entity);
+    private void draw(DxfEntity entity) {
+        line = entity.line().orElse(line);
+        DxfShape.of(entity).ifPresent(shape -> add(shape, entity));
     }
 
-    private static void ellipse(
-            List<Spot> spots, List<Pair> entity, double ax, double ay, double bx, double by, double from, double to) {
-        double cx = value(entity, 10, 0);
-        double cy = value(entity, 20, 0);
-        spots.add(Spot.knot(
-                cx + ax * Math.cos(from) + bx * Math.sin(from), cy + ay * Math.cos(from) + by * Math.sin(from)));
-        Curves.arc(spots, cx, cy, ax, ay, bx, by, from, to);
-    }
-
-    /** Its vertices stand one after the other within the entity: x, y and the bulge towards the next. */
-    private static void light(List<Spot> spots, List<Pair> entity, boolean closed) {
-        List<double[]> vertices = new ArrayList<>();
-        for (Pair each : entity) {
-            if (each.code() == 10) {
-                vertices.add(new double[] {each.number(), 0, 0});
-            } else if (each.code() == 20 && !vertices.isEmpty()) {
-                vertices.get(vertices.size() - 1)[1] = each.number();
-            } else if (each.code() == 42 && !vertices.isEmpty()) {
-                vertices.get(vertices.size() - 1)[2] = each.number();
-            }
-        }
-        bulged(spots, vertices, closed);
-    }
-
-    private void old(List<Pair> polyline, List<List<Pair>> vertices) {
-        List<double[]> points = new ArrayList<>();
-        for (List<Pair> each : vertices) {
-            // Sixteen marks a spline's control point, which is not on the line.
-            if (((int) value(each, 70, 0) & 16) == 0) {
-                points.add(new double[] {value(each, 10, 0), value(each, 20, 0), value(each, 42, 0)});
-            }
-        }
-        boolean closed = ((int) value(polyline, 70, 0) & 1) != 0;
-        List<Spot> spots = new ArrayList<>();
-        bulged(spots, points, closed);
-        add(spots, closed, polyline);
-    }
-
-    private static void bulged(List<Spot> spots, List<double[]> vertices, boolean closed) {
-        if (vertices.isEmpty()) {
-            return;
-        }
-        spots.add(Spot.knot(vertices.get(0)[0], vertices.get(0)[1]));
-        int last = closed ? vertices.size() : vertices.size() - 1;
-        for (int i = 0; i < last; i++) {
-            double[] next = vertices.get((i + 1) % vertices.size());
-            Curves.bulge(spots, next[0], next[1], vertices.get(i)[2]);
-        }
-        if (closed && spots.size() > 1) {
-            spots.remove(spots.size() - 1);
-        }
-    }
-
-    private void add(List<Spot> spots, boolean closed, List<Pair> entity) {
-        if (spots.size() < 2 || isUnseen(entity) || strokes.size() >= MOST_STROKES) {
+    private void add(DxfShape shape, DxfEntity entity) {
+        if (shape.spots().size() < 2 || isUnseen(entity) || strokes.size() >= MOST_STROKES) {
             return;
         }
         // Drawn from behind: the entity's own x runs the other way.
-        boolean behind = value(entity, 230, 1) < 0;
-        List<Spot> seen = behind
-                ? spots.stream()
+        List<Spot> seen = entity.isFromBehind()
+                ? shape.spots().stream()
                         .map(each -> new Spot(-each.x(), each.y(), each.isKnot()))
                         .toList()
-                : spots;
-        strokes.add(place.of(new Stroke(seen, closed, layerOf(entity))));
-    }
-
-    private static double value(List<Pair> entity, int code, double otherwise) {
-        for (Pair each : entity) {
-            if (each.code() == code) {
-                return each.number();
-            }
-        }
-        return otherwise;
-    }
-
-    private static double[] all(List<Pair> entity, int code) {
-        return entity.stream()
-                .filter(each -> each.code() == code)
-                .mapToDouble(Pair::number)
-                .toArray();
+                : shape.spots();
+        strokes.add(place.of(new Stroke(seen, shape.closed(), entity.layer())));
     }
 }

@@ -17,7 +17,7 @@ final class Gaps {
     private final double[] x;
     private final double[] r;
     private final double widestMm;
-    private final double edgeMm;
+    private final double pixelMm;
     private final boolean inPicture;
 
     /**
@@ -32,7 +32,7 @@ final class Gaps {
         this.x = x;
         this.r = r;
         this.widestMm = APART * spacing;
-        this.edgeMm = EDGE_PIXELS * pixelMm;
+        this.pixelMm = pixelMm;
         this.inPicture = pixelMm > 0;
     }
 
@@ -61,9 +61,14 @@ final class Gaps {
         return isAfter(last) ? from + Math.signum(middle - from) * behind(last, rounds) : middle;
     }
 
+    /** How far behind an edge a joint is to be expected in what the edge hides. */
+    static double behindEdge(double gapMm, double pixelMm) {
+        return Math.min(gapMm, EDGE_PIXELS * pixelMm);
+    }
+
     private double behind(int last, boolean rounds) {
         double gap = x[last + 1] - x[last];
-        return rounds ? ROUNDED * gap : Math.min(gap, edgeMm);
+        return rounds ? ROUNDED * gap : behindEdge(gap, pixelMm);
     }
 
     private double thicker(int last) {

@@ -50,21 +50,47 @@ public final class MemberFit {
     public static TracedRows ofRows(Original original, Snap snap) {
         Found found = found(original, snap, true);
         return new TracedRows(
-                found.run(), RowDoubts.of(found.data(), found.parts()), RowDoubts.stray(found.data(), found.parts()));
+                found.run(),
+                RowDoubts.of(found.data(), found.parts(), perSize(found.data())),
+                RowDoubts.stray(found.data(), found.parts()));
     }
 
     private record Found(Data data, List<Part> parts, TracedRun run) {}
 
     private static Found found(Original original, Snap snap, boolean ofRows) {
-        Data data = Data.of(
+        Data data = data(original, ofRows);
+        List<Part> parts = parts(data, original);
+        double pixelMm = original.pixel().mm();
+        List<Profile.Stretch> walls = pixelMm > 0 ? Walls.of(parts, pixelMm) : List.of();
+        if (walls.isEmpty()) {
+            return named(data, original, parts, snap);
+        }
+        Original seen = Walls.hidden(original, walls);
+        Data rest = data(seen, ofRows);
+        return named(rest, seen, Walls.without(parts(rest, seen), pixelMm), snap);
+    }
+
+    private static Data data(Original original, boolean ofRows) {
+        return Data.of(
                 original.fitted(), original.surest().mm(), original.pixel().mm(), ofRows);
-        double perSize = Math.log(Math.max(data.swept ? 3 : FEW_ROWS, data.size()));
+    }
+
+    private static List<Part> parts(Data data, Original original) {
+        double perSize = perSize(data);
         List<Part> parts = new ArrayList<>();
         for (Block block : Block.of(data, original)) {
             parts.addAll(block.isSquare() ? List.of(block.square(data)) : round(data, block, perSize));
         }
+        return parts;
+    }
+
+    private static double perSize(Data data) {
+        return Math.log(Math.max(data.swept ? 3 : FEW_ROWS, data.size()));
+    }
+
+    private static Found named(Data data, Original original, List<Part> parts, Snap snap) {
         double shoulder = Math.max(LEAST_SHOULDER_MM, SHOULDER_SIGMAS * data.sigma / 2);
-        Chamfers chamfers = Chamfers.of(data, parts, shoulder, perSize);
+        Chamfers chamfers = Chamfers.of(data, parts, shoulder, perSize(data));
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
         List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());

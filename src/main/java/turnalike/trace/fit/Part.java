@@ -24,6 +24,11 @@ record Part(Form form, double fromMm, double toMm, List<Double> sizes, boolean i
         return new Part(Form.BELLY, points.get(0)[0], points.get(points.size() - 1)[0], List.of(), false, points);
     }
 
+    /** The same form between other ends; of no curve. */
+    Part between(double from, double to) {
+        return new Part(form, from, to, sizes, isSquare, points);
+    }
+
     boolean isCurve() {
         return !points.isEmpty();
     }

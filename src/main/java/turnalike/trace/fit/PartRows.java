@@ -30,13 +30,17 @@ final class PartRows {
             boolean within = x > part.fromMm() - ALONG_MM && x < part.toMm() + ALONG_MM;
             boolean endsBefore = isAt(x, part.fromMm()) && i + 1 < n && isAt(data.x[i + 1], x);
             boolean beginsAfter = isAt(x, part.toMm()) && i > 0 && isAt(data.x[i - 1], x);
-            boolean ofOther =
-                    !part.isCurve() && Math.abs(data.r[i] - rows.radius(i)) > Math.max(LEAST_MM, SIGMAS * data.sigma);
+            boolean ofOther = !part.isCurve() && Math.abs(data.r[i] - rows.radius(i)) > farMm(data);
             if (within && !endsBefore && !beginsAfter && !ofOther) {
                 rows.stations.add(i);
             }
         }
         return rows;
+    }
+
+    /** A row so far from a part is another's. */
+    static double farMm(Data data) {
+        return Math.max(LEAST_MM, SIGMAS * data.sigma);
     }
 
     static boolean isAt(double oneMm, double otherMm) {

@@ -9,8 +9,9 @@ import turnalike.units.Length;
 
 /**
  * Which members of a table its rows do not bear out. A caliper tells a radius to tenths and leaves open all that lies between two rows: three rows
- * tell no cove from a vee. The figures are choices of ours, tried on tables drawn at random with and without rows at the joints: of wrong names
- * four in five are doubted, of right ones one in five where no joint was measured and one in a hundred where all were.
+ * tell no cove from a vee, and where no row stands at a joint, other members may stand there ({@link OtherRuns}). The figures are choices of ours,
+ * tried on tables drawn at random with and without rows at the joints: of wrong names six in seven are doubted, of right ones three in ten where no
+ * joint was measured and one in a hundred where all were.
  */
 final class RowDoubts {
     /** Two forms whose χ² differ by less may both be it. */
@@ -26,6 +27,15 @@ final class RowDoubts {
     private static final double LOOSE = 0.5;
 
     private static final double LOOSE_LEVEL = 1;
+
+    /** Another run over it and its neighbours whose cost is higher by less than this may be what stands there; one whose ends are so open, by less than that. */
+    private static final double OTHERS = 2;
+
+    private static final double OTHERS_OPEN = 10;
+
+    /** Whose ends lie no farther off is the same member. */
+    private static final double LEAST_LOOSE_MM = 1.5;
+
     private static final int FEW_OF_LEVEL = 3;
     /** A step in radius of so much, or so many standard deviations, is one. */
     private static final double STEP_MM = 0.3;
@@ -37,16 +47,18 @@ final class RowDoubts {
 
     private final Data data;
     private final List<Part> parts;
+    private final OtherRuns others;
     private final boolean jointsMeasured;
 
-    private RowDoubts(Data data, List<Part> parts) {
+    private RowDoubts(Data data, List<Part> parts, double perSize) {
         this.data = data;
         this.parts = parts;
+        this.others = new OtherRuns(data, parts, perSize);
         this.jointsMeasured = jointsMeasured();
     }
 
-    static List<Doubt> of(Data data, List<Part> parts) {
-        RowDoubts doubts = new RowDoubts(data, parts);
+    static List<Doubt> of(Data data, List<Part> parts, double perSize) {
+        RowDoubts doubts = new RowDoubts(data, parts, perSize);
         List<Doubt> out = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             if (!parts.get(i).isSquare()) {
@@ -85,11 +97,23 @@ final class RowDoubts {
         if (rows.count() < part.form().sizes() + 1) {
             return told(i, Doubt.Why.FEW);
         }
+        return isElsewhere(i, part, rows) ? told(i, Doubt.Why.ENDS) : Optional.empty();
+    }
+
+    /** Whether it may as well begin or end elsewhere, or other members stand there. */
+    private boolean isElsewhere(int i, Part part, PartRows rows) {
         double loose = (loose(i, true) + loose(i, false)) / part.lengthMm();
-        boolean ends = part.isLevel()
-                ? rows.count() < FEW_OF_LEVEL && loose > LOOSE_LEVEL
-                : rows.count() < MANY_ROWS && loose > LOOSE;
-        return ends ? told(i, Doubt.Why.ENDS) : Optional.empty();
+        if (part.isLevel()) {
+            return rows.count() < FEW_OF_LEVEL && loose > LOOSE_LEVEL;
+        }
+        boolean open = rows.count() < MANY_ROWS && loose > LOOSE;
+        return !jointsMeasured && dearer(i, part) < (open ? OTHERS_OPEN : OTHERS);
+    }
+
+    private double dearer(int i, Part part) {
+        double start = Math.max(LEAST_LOOSE_MM, gap(part.fromMm()));
+        double end = Math.max(LEAST_LOOSE_MM, gap(part.toMm()));
+        return others.dearer(i, start, end);
     }
 
     private static Optional<Doubt> told(int i, Doubt.Why why) {
@@ -174,15 +198,17 @@ final class RowDoubts {
     private double loose(int i, boolean atStart) {
         double end = atStart ? parts.get(i).fromMm() : parts.get(i).toMm();
         boolean ofPiece = atStart ? i == 0 : i + 1 == parts.size();
-        if (ofPiece || jointsMeasured || rowsAt(end) > 1) {
-            return 0;
-        }
-        double before = end;
-        double after = end;
+        return ofPiece || jointsMeasured || rowsAt(end) > 1 ? 0 : gap(end);
+    }
+
+    /** From the row before a place to the row after it. */
+    private double gap(double placeMm) {
+        double before = placeMm;
+        double after = placeMm;
         for (double x : data.x) {
-            if (x < end - PartRows.ALONG_MM) {
+            if (x < placeMm - PartRows.ALONG_MM) {
                 before = x;
-            } else if (x > end + PartRows.ALONG_MM && after == end) {
+            } else if (x > placeMm + PartRows.ALONG_MM && after == placeMm) {
                 after = x;
             }
         }

@@ -1,8 +1,12 @@
 package turnalike.trace.fit;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** How well each form explains the stations between two seams, by weighted least squares: χ², the sum of squared standardised misses. */
 final class Stretches {
     private static final double LEAST_RADIUS_MM = 0.05;
+    private static final Set<Form> NONE = EnumSet.noneOf(Form.class);
 
     private final Data data;
     private final double perSize;
@@ -26,6 +30,11 @@ final class Stretches {
     record Best(Form form, double cost) {}
 
     Best best(Seam from, Seam to) {
+        return best(from, to, NONE);
+    }
+
+    /** The same of all forms but some. */
+    Best best(Seam from, Seam to, Set<Form> barred) {
         int first = from.first();
         int last = to.last();
         double lengthMm = to.placeMm() - from.placeMm();
@@ -37,19 +46,19 @@ final class Stretches {
         double perForm = data.perForm(perSize);
         double thickMm = 2 * data.r[first];
         Form best = Form.LEVEL;
-        double least = data.isTellable(Form.LEVEL, from, to)
+        double least = !barred.contains(Form.LEVEL) && data.isTellable(Form.LEVEL, from, to)
                 ? level(sums.belly()) + perForm + perSize
                 : Double.POSITIVE_INFINITY;
         for (int k = 0; k < TwoSizes.FORMS.length && count >= 2; k++) {
             Form form = TwoSizes.FORMS[k];
             double cost = two(form, sums.of(k), from, to, lengthMm) + perForm + 2 * perSize;
             cost += form.rarity(lengthMm, thickMm, rise);
-            if (cost < least && data.isTellable(form, from, to)) {
+            if (cost < least && !barred.contains(form) && data.isTellable(form, from, to)) {
                 least = cost;
                 best = form;
             }
         }
-        if (count >= 3 && data.isTellable(Form.BELLY, from, to)) {
+        if (count >= 3 && !barred.contains(Form.BELLY) && data.isTellable(Form.BELLY, from, to)) {
             double cost = three(sums.belly()) + perForm + 3 * perSize + Form.BELLY.rarity(lengthMm, thickMm, 0);
             cost += isHollow ? data.hollow(lengthMm, thickMm) : 0;
             if (cost < least) {

@@ -2,12 +2,9 @@ package turnalike.trace.table;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import turnalike.csv.CsvText;
 import turnalike.trace.Original;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
@@ -25,20 +22,16 @@ public final class PointTable {
     /** The most rows that are read. */
     public static final int MOST = 500;
 
-    private static final double THICKEST_MM = 2000;
     /** Of readings that stray by so much of the thickest diameter no shape is told; likelier it is a unit mistaken. */
     private static final double MOST_ERROR = 0.25;
 
     private static final Length SUREST = Length.ofMm(0.03);
 
-    private final CsvText rows;
     private final UnitSystem units;
-    private final Map<PointColumns, PointColumns.Column> columns = new EnumMap<>(PointColumns.class);
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private PointTable(CsvText rows, UnitSystem units) {
-        this.rows = rows;
+    private PointTable(UnitSystem units) {
         this.units = units;
     }
 
@@ -64,8 +57,8 @@ public final class PointTable {
      * @param error how far a diameter was measured to be off, one standard deviation, above zero
      */
     public static Read read(String text, UnitSystem units, Length error) {
-        PointTable table = new PointTable(CsvText.of(text, PointColumns.PLACE::isHeading, "table"), units);
-        List<PointRow> points = table.points();
+        PointTable table = new PointTable(units);
+        List<PointRow> points = PointRows.read(text, units, table.problems);
         if (table.problems.isEmpty()) {
             table.problems.addAll(Mistypings.ofPlaces(points, units).problems);
         }
@@ -83,108 +76,6 @@ public final class PointTable {
 
     private void problem(String where, String what, String mend) {
         problems.add(new Problem(where, what, mend));
-    }
-
-    private List<PointRow> points() {
-        List<PointRow> out = new ArrayList<>();
-        if (rows.broken().isPresent()) {
-            problems.add(rows.broken().get());
-            return out;
-        }
-        if (rows.lines().isEmpty()) {
-            problem("table", "is empty", "give a header line x,diameter and a row for each place");
-            return out;
-        }
-        header();
-        if (!problems.isEmpty()) {
-            return out;
-        }
-        int count = rows.lines().size() - 1;
-        if (count < FEWEST || count > MOST) {
-            problem(
-                    "table",
-                    "has %d %s".formatted(count, count == 1 ? "row" : "rows"),
-                    "give %d to %d, one for each place".formatted(FEWEST, MOST));
-            return out;
-        }
-        for (CsvText.Line line : rows.lines().subList(1, rows.lines().size())) {
-            row(line).ifPresent(out::add);
-        }
-        return out;
-    }
-
-    private void header() {
-        CsvText.Line header = rows.lines().get(0);
-        String where = "line " + header.number();
-        for (PointColumns each : PointColumns.values()) {
-            List<PointColumns.Column> found = each.in(header);
-            found.stream().findFirst().ifPresent(column -> columns.put(each, column));
-            if (found.size() > 1) {
-                problem(where, "the header has two columns '%s'".formatted(each.word()), "leave one of them");
-            }
-        }
-        boolean hasPlace = columns.containsKey(PointColumns.PLACE);
-        boolean hasSize = columns.containsKey(PointColumns.DIAMETER) || columns.containsKey(PointColumns.SIDE);
-        if (!hasPlace || !hasSize) {
-            problem(
-                    where,
-                    "the header has no column '%s'"
-                            .formatted((hasPlace ? PointColumns.DIAMETER : PointColumns.PLACE).word()),
-                    "begin with x,diameter or x,diameter,side; a unit may stand beside the name, as x (mm), in each cell, as 20 mm, or"
-                            + " for all in --units");
-        }
-    }
-
-    private String cell(CsvText.Line line, PointColumns which) {
-        return Optional.ofNullable(columns.get(which))
-                .map(each -> each.of(line))
-                .orElse("");
-    }
-
-    private Optional<PointRow> row(CsvText.Line line) {
-        int most = rows.lines().get(0).cells().size();
-        if (line.cells().size() > most) {
-            boolean comma = rows.separator() == ',';
-            problem(
-                    "line " + line.number(),
-                    "%d cells where the header has %d".formatted(line.cells().size(), most),
-                    comma
-                            ? "a decimal comma cannot be told from a separator here: write decimal points, or put semicolons between the cells"
-                            : "leave nothing beside the columns of the header");
-            return Optional.empty();
-        }
-        boolean round = !cell(line, PointColumns.DIAMETER).isEmpty();
-        boolean square = !cell(line, PointColumns.SIDE).isEmpty();
-        if (round == square) {
-            problem(
-                    "line " + line.number(),
-                    round ? "has both a diameter and a side" : "has neither a diameter nor a side",
-                    "give the diameter of what is round, the side across the flats of what is square");
-            return Optional.empty();
-        }
-        PointColumns across = round ? PointColumns.DIAMETER : PointColumns.SIDE;
-        Optional<Length> place = length(line, PointColumns.PLACE);
-        Optional<Length> size = length(line, across);
-        if (size.isPresent() && !size.get().isPositive()) {
-            problem(at(line, across), "must be above zero", "give the size measured there");
-            return Optional.empty();
-        }
-        if (size.isPresent() && size.get().mm() > THICKEST_MM) {
-            problem(at(line, across), "is more than 2 m", "check the unit and the decimal sign");
-            return Optional.empty();
-        }
-        return place.flatMap(where -> size.map(each -> new PointRow(line.number(), where.mm(), each.mm() / 2, square)));
-    }
-
-    private Optional<Length> length(CsvText.Line line, PointColumns column) {
-        return Length.parse(cell(line, column), units).fold(Optional::of, (what, mend) -> {
-            problem(at(line, column), what, mend);
-            return Optional.empty();
-        });
-    }
-
-    private static String at(CsvText.Line line, PointColumns column) {
-        return "line %d: %s".formatted(line.number(), column.word());
     }
 
     /** What the rows say cannot well be, though each alone might. */

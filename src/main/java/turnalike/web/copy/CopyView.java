@@ -17,7 +17,7 @@ import turnalike.photo.PhotoWish;
 import turnalike.photo.PixelPoint;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
-import turnalike.trace.TracedMember;
+import turnalike.trace.TracedRun;
 import turnalike.units.Article;
 import turnalike.units.Problem;
 import turnalike.units.SentenceCase;
@@ -103,6 +103,15 @@ public record CopyView(
                 : refused;
     }
 
+    /** The same to be read at a lathe. */
+    public List<WrongAndMend> told() {
+        return problems().stream().map(WrongAndMend::of).toList();
+    }
+
+    public Asked asks() {
+        return run.map(each -> Asked.of(each.sent().kind())).orElse(Asked.OF_ANY);
+    }
+
     private UnitSystem units() {
         return isCheck() ? job.map(each -> each.text().job().units()).orElse(form.system()) : form.system();
     }
@@ -134,14 +143,9 @@ public record CopyView(
 
     /** How well the members explain what was read. */
     public String fit() {
-        TracedMember.Miss miss = traced().orElseThrow().run().miss();
-        return "Off by %s in the mean over %d places, at worst %s at %s; a radius was taken to be known within %s."
-                .formatted(
-                        miss.rms().formatMeasuredBoth(units()),
-                        miss.stations(),
-                        miss.worst().formatMeasuredBoth(units()),
-                        miss.worstAt().formatBoth(units()),
-                        traced().orElseThrow().run().scatter().formatMeasuredBoth(units()));
+        TracedRun run = traced().orElseThrow().run();
+        return "%s; a radius was taken to be known within %s."
+                .formatted(run.miss().words(units()), run.scatter().formatMeasuredBoth(units()));
     }
 
     /** What to know before relying on it; of a finished piece without what is said of members, which are the pattern's there. */
@@ -241,13 +245,7 @@ public record CopyView(
     }
 
     public String likeness() {
-        AgainstReport found = report().orElseThrow();
-        return String.format(
-                Locale.ROOT,
-                "Unlike the pattern by %.2f over %d measures; about %.2f of it may be measuring error.",
-                found.likeness().figure(),
-                found.likeness().parts().size(),
-                found.byChance());
+        return report().orElseThrow().unlikeness();
     }
 
     public List<CheckRow> checks() {

@@ -113,7 +113,7 @@ public record OriginalForm(
             }
         }
         boolean photograph = kind == OriginalKind.PHOTOGRAPH;
-        return OriginalWish.of(system(), length, within, snap ? Snap.in(system()) : Snap.NONE)
+        return OriginalWish.of(system(), length, within, snap ? Snap.in(system()) : Snap.finest(system()))
                 .with(photograph ? ends : Optional.empty())
                 .onSheet(onSheet(problems).orLength(asPattern));
     }

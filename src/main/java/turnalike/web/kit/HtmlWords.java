@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import turnalike.drawing.svg.SvgText;
 import turnalike.language.Language;
+import turnalike.language.Speech;
 
 /**
  * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads
@@ -27,24 +28,43 @@ public final class HtmlWords {
     private static final Set<String> LEFT_ALONE = Set.of("script", "style", "textarea", "code", "kbd");
 
     private final UnaryOperator<String> say;
+    private final UnaryOperator<String> sayDrawn;
 
     public HtmlWords(UnaryOperator<String> say) {
+        this(say, say);
+    }
+
+    /**
+     * @param sayDrawn for what a picture bears, which is in its language already where it was drawn for a reader: read as English again,
+     *     part of it could be taken for some
+     */
+    private HtmlWords(UnaryOperator<String> say, UnaryOperator<String> sayDrawn) {
         this.say = say;
+        this.sayDrawn = sayDrawn;
     }
 
     /** {@return a page or a part of one in that language; to the letter the same in English} */
     public static String in(Language language, String html) {
-        return language == Language.ENGLISH ? html : new HtmlWords(language::say).of(html);
+        return language == Language.ENGLISH
+                ? html
+                : new HtmlWords(language::say, words -> Speech.isSaid(words) ? words : language.say(words)).of(html);
     }
 
     public String of(String html) {
         StringBuilder out = new StringBuilder(html.length() + html.length() / 8);
         Matcher tag = TAG.matcher(html);
         int from = 0;
+        boolean drawn = false;
+        String before = "";
         while (tag.find(from)) {
-            text(html.substring(from, tag.start()), out);
+            text(html.substring(from, tag.start()), drawn, out);
             from = tag.end();
             String name = tag.group(2) == null ? "" : tag.group(2);
+            // A picture's lines and its own title; what a part of it shows under the pointer is said here.
+            drawn = tag.group(1) != null
+                    && tag.group(1).isEmpty()
+                    && (name.equals("text") || (name.equals("title") && before.equals("svg")));
+            before = name;
             if (name.isEmpty() || !tag.group(1).isEmpty()) {
                 out.append(tag.group());
                 continue;
@@ -58,12 +78,12 @@ public final class HtmlWords {
                 from = end;
             }
         }
-        text(html.substring(from), out);
+        text(html.substring(from), drawn, out);
         return out.toString();
     }
 
-    private void text(String text, StringBuilder out) {
-        out.append(text.isBlank() ? text : SvgText.escape(say.apply(plain(text))));
+    private void text(String text, boolean drawn, StringBuilder out) {
+        out.append(text.isBlank() ? text : SvgText.escape((drawn ? sayDrawn : say).apply(plain(text))));
     }
 
     private void attributes(String tag, StringBuilder out) {

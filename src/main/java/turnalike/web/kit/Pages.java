@@ -63,12 +63,11 @@ public final class Pages {
     /** The page in UTF-8, to be answered with later; may be called from any thread that has its turn. */
     public byte[] made(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
-        // What is drawn meanwhile is measured in the words that it will bear.
-        String page = Speech.in(shell.language(), () -> {
+        // What is drawn meanwhile is measured in the words that it will bear, and those are not said a second time.
+        String said = Speech.in(shell.language(), () -> {
             engine.render(template, Map.of("shell", shell, "view", view), out);
-            return out.toString();
+            return HtmlWords.in(shell.language(), out.toString());
         });
-        String said = HtmlWords.in(shell.language(), page);
         return view instanceof PutTogether parts ? parts.onto(said) : said.getBytes(StandardCharsets.UTF_8);
     }
 

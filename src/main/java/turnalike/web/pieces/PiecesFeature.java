@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import turnalike.job.Job;
@@ -28,6 +29,7 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
@@ -69,8 +71,7 @@ public final class PiecesFeature implements Feature {
 
     private void show(Context ctx, int status, PieceFormEntry entry) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String column = RequestInput.query(ctx, "column")
-                .orElse(kept.text().job().tolerances().masses().column());
+        String column = charted(ctx, kept);
         PieceOrder order = PieceOrder.of(asked(ctx, "sort").orElse(""));
         TablePart part = RequestInput.number(asked(ctx, "from"))
                 .map(row -> TablePart.from(row, kept.pieces().size()))
@@ -226,14 +227,26 @@ public final class PiecesFeature implements Feature {
         Attachment.send(ctx, "pieces.xlsx", WorkbookFile.mediaType(), bytes);
     }
 
+    /** The column asked for; without, the weights, or where none is known yet what was measured first. */
+    private static String charted(Context ctx, KeptJob kept) {
+        return RequestInput.query(ctx, "column").orElseGet(() -> {
+            MassUnit masses = kept.text().job().tolerances().masses();
+            SortedSet<Column> measured = new TreeSet<>();
+            pieces(kept)
+                    .forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
+            return measured.isEmpty() || measured.contains(Column.MASS)
+                    ? masses.column()
+                    : measured.first().format(masses);
+        });
+    }
+
     private static List<Piece> pieces(KeptJob kept) {
         return kept.pieces().stream().map(KeptPiece::piece).toList();
     }
 
     private void chartSheet(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String column = RequestInput.query(ctx, "column")
-                .orElse(kept.text().job().tolerances().masses().column());
+        String column = charted(ctx, kept);
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         Paper paper = Papers.at(ctx);
         ControlReport report = new PieceChart(kept.text().job(), pieces, column)

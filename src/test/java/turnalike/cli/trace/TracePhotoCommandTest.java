@@ -114,7 +114,7 @@ class TracePhotoCommandTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out())
                 .contains("piece7.jpg: a photograph of a piece 400 mm (15 3/4 in) long")
-                .contains("Nothing was seen of ")
+                .contains("Not seen behind thicker parts: ")
                 .contains("Angle of view: ")
                 .contains("piece7.job.json");
         assertThat(out.resolve("piece7.trace.svg")).exists();

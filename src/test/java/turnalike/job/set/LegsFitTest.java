@@ -265,6 +265,32 @@ class LegsFitTest {
                 .isEmpty();
     }
 
+    /** A hall table may stand on round tenons like a stool: only who makes it knows. */
+    @Test
+    void legs_on_round_tenons_stand_under_a_table_top_if_they_are_said_to() {
+        Consumer<ObjectNode> stool = frame -> frame.put("places", 4)
+                .put("rake_deg", 12)
+                .put("height", 470)
+                .put("seat_thickness", 20)
+                .putArray("apart")
+                .add(400);
+        List<String> seat = fit(stool).facts(UnitSystem.METRIC, MassUnit.GRAM);
+        LegsFit table = fit(stool.andThen(frame -> frame.put("under", "table_top")));
+        List<String> told = table.facts(UnitSystem.METRIC, MassUnit.GRAM);
+        assertThat(seat).anyMatch(each -> each.startsWith("  seat     bore 24 mm"));
+        assertThat(told)
+                .anyMatch(each -> each.startsWith("  top      bore 24 mm"))
+                .anyMatch(each -> each.contains("meets the table top on one side first"))
+                .anyMatch(each -> each.contains("try the tenon in it"));
+        assertThat(told.toString() + table.misfits()).doesNotContain("seat").contains("table top's underside");
+        // The words alone differ.
+        assertThat(told)
+                .map(each -> each.replace("table top", "seat").replace("  top      ", "  seat     "))
+                .isEqualTo(seat);
+        LegsFit held = fit(stool.andThen(frame -> frame.put("under", "seat")));
+        assertThat(held.facts(UnitSystem.METRIC, MassUnit.GRAM)).isEqualTo(seat);
+    }
+
     @Test
     void a_leg_with_a_square_head_stands_under_a_table_and_is_told_of_no_seat() {
         Consumer<ArrayNode> table = members -> {

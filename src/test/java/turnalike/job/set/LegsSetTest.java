@@ -203,7 +203,7 @@ class LegsSetTest {
                 "{\"kind\": \"legs\"} | frame: places: is missing; give a whole number from 2 to 8",
                 "{\"kind\": \"legs\", \"places\": 4, \"groups\": 0} | frame: groups: was 0; give a whole number from 1 to 400",
                 "{\"kind\": \"legs\", \"places\": 4, \"tables\": 2} | frame: has an unknown key 'tables'; remove it or use one"
-                        + " of kind, places, groups, rake_deg, splay_deg, foot_moves, height, seat_thickness, apart, stretchers, seat_wood",
+                        + " of kind, places, groups, rake_deg, splay_deg, foot_moves, height, seat_thickness, apart, stretchers, seat_wood, under",
             })
     void what_makes_no_sense_is_told_with_place_and_mend(String frame, String line) {
         Job.Read read = JobReader.read(job(frame));

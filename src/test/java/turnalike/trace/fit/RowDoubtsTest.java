@@ -233,6 +233,28 @@ class RowDoubtsTest {
         assertThat(fit.run().outline().radiusAt(mm(28.9)).mm()).isCloseTo(17.9, within(0.3));
     }
 
+    /** A cylinder and a thinner one, no row at their joint: what leads from one to the other may be an ogee or a step; made up, each row 0.2 mm off. */
+    @Test
+    void a_step_that_no_row_shows_is_not_surely_an_ogee() {
+        double[][] rows = {
+            {0.0, 22.1},
+            {8.0, 28.3},
+            {15.0, 32.4},
+            {22.0, 34.2},
+            {26.0, 17.4},
+            {33.0, 17.3},
+            {42.0, 17.5},
+            {50.0, 17.6},
+            {59.0, 17.4},
+            {66.0, 16.3},
+            {75.0, 16.7},
+            {82.0, 16.4},
+            {90.0, 16.5},
+            {99.0, 16.3}
+        };
+        assertThat(words(rows(rows).fit(0.2))).contains("ogee ?").doesNotContain("ogee");
+    }
+
     @Test
     void how_far_rows_stray_is_told_from_the_table_itself() {
         List<Member> truth = new RandomRuns(4).run(8);

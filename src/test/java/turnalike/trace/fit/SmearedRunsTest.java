@@ -80,6 +80,14 @@ class SmearedRunsTest {
         assertThat(right).as("beside one that takes every error for its own").isGreaterThan(blind);
     }
 
+    /** Two that share the radius at their joint cost a size less together than one by one: once a bead and its neighbour went for one form. */
+    @Test
+    void members_that_meet_are_not_taken_for_one() {
+        List<Member> truth = new RandomRuns(7).run(8);
+        TracedRun run = traced(read(RandomRuns.outline(truth), 0.08, 7), PIXEL);
+        assertThat(Score.of(truth, run).right()).isEqualTo(10);
+    }
+
     /** A taper's end alone says nothing of where it ends: what hides the foot of the step is its rim. */
     @Test
     void a_joint_of_which_one_side_was_hidden_stands_at_the_rim_that_hides_it() {

@@ -77,7 +77,7 @@ class CopyFeatureTest {
                     served.upload("/copy", Map.of("units", "mm", "bar", "99"), "a.jpg", Originals.photograph()));
             assertThat(none.statusCode()).isEqualTo(422);
             assertThat(none.body())
-                    .contains("give its overall length, or take it on the printed sheet")
+                    .contains("Give its overall length, or take it on the printed sheet")
                     .doesNotContain("--");
         }
     }
@@ -225,6 +225,8 @@ class CopyFeatureTest {
             HttpResponse<String> logged = served.post(Originals.address(checked.body()) + "/log", "");
             assertThat(logged.headers().firstValue("Location").orElseThrow()).endsWith("/pieces");
             assertThat(kept(served, id).find("7")).isPresent();
+            // Nothing was weighed yet: what was measured is charted, and nobody is sent to a column of a file.
+            assertThat(served.get(at + "/pieces").body()).doesNotContain("no piece has a figure");
             served.post(at + "/steps/undo", "tab=/pieces");
             assertThat(kept(served, id).find("7")).isEmpty();
             // What belongs to another pattern is not logged.

@@ -42,7 +42,7 @@ class CopyRunTest {
     void while_it_is_traced_the_page_says_so_and_can_be_stopped() {
         assertThat(page(run()))
                 .contains("data-running=\"yes\"")
-                .contains("knob: waiting for its turn")
+                .contains("waiting for its turn")
                 .contains("/copy/1/stop");
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
@@ -19,7 +20,11 @@ import turnalike.photo.SmallPicture;
 import turnalike.photo.TurnedShape;
 import turnalike.trace.Doubt;
 import turnalike.trace.DoubtWarnings;
+import turnalike.trace.Original;
+import turnalike.trace.Profile;
 import turnalike.trace.Snap;
+import turnalike.trace.TraceWarnings;
+import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
 import turnalike.trace.drawn.DrawnOutline;
 import turnalike.trace.table.PointTable;
@@ -65,6 +70,26 @@ class TraceNotesInGermanTest {
                 .warnings();
         assertThat(notes).hasSizeGreaterThan(3);
         assertThat(missing(notes)).isEmpty();
+    }
+
+    /** However many places there are. */
+    @Test
+    void of_all_that_thicker_parts_hide() {
+        Traced traced = OriginalTrace.table(
+                        "x,diameter\n0,20\n20,20\n20,30\n60,36\n60,20\n80,20\n", wish(Optional.empty()))
+                .traced()
+                .orElseThrow();
+        Profile seen = traced.original().profile();
+        List<Profile.Stretch> hidden = IntStream.range(0, 10)
+                .mapToObj(k -> new Profile.Stretch(Length.ofMm(7.5 * k + 0.5), Length.ofMm(7.5 * k + 3)))
+                .toList();
+        Original original =
+                new Original(new Profile(seen.length(), seen.stations(), hidden), List.of(), Length.ofMm(0.1));
+        for (UnitSystem units : UnitSystem.values()) {
+            List<String> notes = TraceWarnings.of(original, traced.run(), units);
+            assertThat(notes).anyMatch(note -> note.startsWith("Not seen behind thicker parts: "));
+            assertThat(missing(notes)).isEmpty();
+        }
     }
 
     @Test

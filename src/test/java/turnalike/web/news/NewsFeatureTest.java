@@ -19,10 +19,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.kept.JobStore;
+import turnalike.language.Language;
 import turnalike.reach.Outside;
 import turnalike.release.Renewal;
 import turnalike.store.StoreFile;
 import turnalike.web.Site;
+import turnalike.web.kit.HtmlWords;
 
 class NewsFeatureTest {
     private static final Renewal.Age OLD_JOBS = new Renewal.Age(false, () -> Optional.of(LocalDate.EPOCH));
@@ -54,6 +56,12 @@ class NewsFeatureTest {
                     faults::add)) {
                 String page = get(site, "");
                 assertThat(page).contains("Turnalike was renewed", "/changes");
+                String told = page.substring(page.indexOf("<aside class=\"ask tour\""), page.indexOf("</aside>"));
+                new HtmlWords(words -> {
+                            assertThat(Language.GERMAN.knows(words)).as(words).isTrue();
+                            return words;
+                        })
+                        .of(told);
                 assertThat(get(site, "changes"))
                         .contains("<h3>Added</h3>", "<code>./package</code>")
                         .doesNotContain("`");
