@@ -225,7 +225,21 @@ final class ViewFit {
                 break;
             }
         }
-        axis = straightened(axis, logFocal, tilt);
+        return seen(straightened(axis, logFocal, tilt), logFocal, tilt, uncertain, edges, asked);
+    }
+
+    /**
+     * The ends as they are in a view that nothing moves.
+     *
+     * @param axis straightened for it
+     * @param logFocal of the view
+     * @param tilt of it
+     * @param uncertain what both are uncertain by, as far as the ends tell it
+     * @param edges likewise
+     * @param asked likewise
+     */
+    Tried seen(Sight.AxisLine axis, double logFocal, double tilt, double[] uncertain, EndEdge[] edges, boolean... asked)
+            throws Unsure {
         SquaredContour contour = contour(axis, logFocal, tilt);
         EndCap start = EndCap.of(contour, true, edges[0]);
         EndCap end = EndCap.of(contour, false, edges[1]);
