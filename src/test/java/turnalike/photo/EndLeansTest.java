@@ -54,12 +54,7 @@ class EndLeansTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "chamfer, 0.04, 0.4",
-        "rounding, 0.024, 1.0",
-        "rounding, 0.04, 0.5",
-        "handle, 0.04, 0.5"
-    })
+    @CsvSource({"chamfer, 0.04, 0.4", "rounding, 0.024, 1.0", "rounding, 0.04, 0.5", "handle, 0.04, 0.5"})
     void two_ends_of_a_kind_tell_the_lean(String kind, double rim, double mostDegrees) throws Unsure {
         SplittableRandom dice = new SplittableRandom(5);
         FocalGuess guess = new FocalGuess(FOCAL, 0.03, "a lens known to three per cent");

@@ -52,7 +52,7 @@ class BadOriginalsTest {
                     Originals.done(
                             served, served.upload("/copy", Map.of("units", "mm"), "p7.jpg", Originals.photograph())),
                     "no scale",
-                    "nothing says how large the piece is; give its overall length");
+                    "nothing says how large the piece is");
             assertThat(served.store().list()).hasSize(jobs);
             assertThat(served.store().find(demo.id())).contains(demo);
         }

@@ -86,7 +86,7 @@ class FrameKindsTest {
                      "rake_deg": 12, "end": 70, "rail_wood": {"species": "White oak", "moisture_pct": 10}}""";
             case LEGS -> """
                     {"kind": "legs", "places": 4, "groups": 2, "rake_deg": 12, "splay_deg": 8, "height": 90, "seat_thickness": 25,
-                     "apart": [200, 240], "stretchers": [30], "seat_wood": {"species": "American elm", "moisture_pct": 10}}""";
+                     "apart": [200, 240], "stretchers": [30], "under": "seat", "seat_wood": {"species": "American elm", "moisture_pct": 10}}""";
         };
     }
 
