@@ -32,12 +32,27 @@ final class RestOfBody extends Handler.Wrapper {
         if (request.getLength() == 0) {
             return super.handle(request, response, callback);
         }
-        return super.handle(request, response, new Callback.Nested(callback) {
+        return super.handle(new Kept(request), response, new Callback.Nested(callback) {
             @Override
             public void succeeded() {
                 new Fall(request, getCallback()).run();
             }
         });
+    }
+
+    /**
+     * Its rest is taken in after the answer. The server's own way to tell of an error takes in what is there before it answers, and where that is not
+     * all, nobody can read on.
+     */
+    private static final class Kept extends Request.Wrapper {
+        Kept(Request request) {
+            super(request);
+        }
+
+        @Override
+        public boolean consumeAvailable() {
+            return true;
+        }
     }
 
     private final class Fall implements Runnable {

@@ -17,15 +17,21 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.Callback;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RestOfBodyTest {
     private final Server server = new Server();
     private final ServerConnector connector = new ServerConnector(server);
 
-    /** Says no before it reads anything, and hangs up. */
+    /** Says no before it reads anything, and hangs up; at one address by the server's own way to tell of an error. */
     private static final class TurnsAway extends Handler.Abstract {
         @Override
         public boolean handle(Request request, Response response, Callback callback) {
+            if (request.getHttpURI().getPath().equals("/error")) {
+                Response.writeError(request, response, callback, 413, "too large");
+                return true;
+            }
             response.setStatus(413);
             response.getHeaders().put(HttpHeader.CONNECTION, "close");
             Content.Sink.write(response, true, "too large", callback);
@@ -55,21 +61,27 @@ class RestOfBodyTest {
     }
 
     private static void head(OutputStream out, int length) throws Exception {
-        out.write("POST / HTTP/1.1\r\nHost: here\r\nContent-Length: %d\r\n\r\n"
-                .formatted(length)
+        head(out, "/", length);
+    }
+
+    private static void head(OutputStream out, String path, int length) throws Exception {
+        out.write("POST %s HTTP/1.1\r\nHost: here\r\nContent-Length: %d\r\n\r\n"
+                .formatted(path, length)
                 .getBytes(StandardCharsets.UTF_8));
     }
 
-    @Test
-    void who_sends_on_after_the_answer_was_given_can_still_read_it() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/error"})
+    void who_sends_on_after_the_answer_was_given_can_still_read_it(String path) throws Exception {
         try (Socket socket = open(start(8 << 20, 20_000))) {
             OutputStream out = socket.getOutputStream();
-            head(out, 4 << 20);
+            head(out, path, 4 << 20);
             byte[] part = new byte[1 << 16];
             for (int sent = 0; sent < 4 << 20; sent += part.length) {
                 out.write(part); // fails with a broken pipe where the server has hung up
                 Thread.sleep(2);
             }
+            socket.shutdownOutput();
             assertThat(new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
                     .startsWith("HTTP/1.1 413")
                     .contains("too large");
