@@ -21,6 +21,9 @@ final class Differences {
     /** Empty where pairs are asked anew. */
     private final double[][] table;
 
+    /** Those of no piece, beyond a row's ends. */
+    private final double[] none;
+
     /** By piece, that asked for last at the end. */
     private final LinkedHashMap<Integer, double[]> rows = new LinkedHashMap<>(16, 0.75f, true);
 
@@ -28,6 +31,7 @@ final class Differences {
         this.unlikeness = unlikeness;
         this.count = count;
         this.table = table;
+        none = new double[count];
     }
 
     /**
@@ -55,6 +59,16 @@ final class Differences {
         }
         // Asked as for the table, so that both say the same to the bit.
         return piece == other ? 0 : Unlikeness.sound(unlikeness, Math.max(piece, other), Math.min(piece, other));
+    }
+
+    /**
+     * {@return how unlike every piece is to the one at a place of a row; beyond its ends not at all; not to be written to}
+     *
+     * @param row pieces in order
+     * @param place may lie before the first or after the last
+     */
+    double[] beside(int[] row, int place) {
+        return place < 0 || place >= row.length ? none : from(row[place]);
     }
 
     /**

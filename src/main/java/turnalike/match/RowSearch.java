@@ -16,7 +16,6 @@ final class RowSearch {
     private final SetRule rule;
     private final SplitMix64 dice = new SplitMix64(2);
     private final double least;
-    private final double[] beyond;
     private int[] row = new int[0];
     private int[] spares = new int[0];
 
@@ -24,7 +23,6 @@ final class RowSearch {
         this.difference = difference;
         this.rule = rule;
         least = GAIN * difference.largest() + Double.MIN_NORMAL;
-        beyond = new double[difference.count()];
     }
 
     /**
@@ -198,14 +196,9 @@ final class RowSearch {
     private boolean exchangeSpares() {
         boolean moved = false;
         for (int place = 0; place < row.length && spares.length > 0; place++) {
-            moved |= exchangeAt(place, beside(place - 1), beside(place + 1));
+            moved |= exchangeAt(place, difference.beside(row, place - 1), difference.beside(row, place + 1));
         }
         return moved;
-    }
-
-    /** How unlike every piece is to the one at that place; beyond the ends not at all. */
-    private double[] beside(int place) {
-        return place < 0 || place >= row.length ? beyond : difference.from(row[place]);
     }
 
     private boolean exchangeAt(int place, double[] left, double[] right) {

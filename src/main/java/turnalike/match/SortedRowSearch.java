@@ -20,7 +20,6 @@ final class SortedRowSearch {
     private final SortRules rules;
     private final SplitMix64 dice = new SplitMix64(3);
     private final double least;
-    private final double[] beyond;
     private final List<List<Integer>> placesOf = new ArrayList<>();
     private int[] row;
     private final List<int[]> spares = new ArrayList<>();
@@ -31,7 +30,6 @@ final class SortedRowSearch {
         this.rules = rules;
         this.wants = sorts.ofPlaces().stream().mapToInt(sort -> sort).toArray();
         least = GAIN * difference.largest() + Double.MIN_NORMAL;
-        beyond = new double[difference.count()];
         List<List<Integer>> open = new ArrayList<>();
         for (int sort = 0; sort < sorts.count(); sort++) {
             int[] set = rules.alikest(sort);
@@ -188,15 +186,10 @@ final class SortedRowSearch {
         boolean moved = false;
         for (int place = 0; place < row.length; place++) {
             if (spares.get(wants[place]).length > 0) {
-                moved |= exchangeAt(place, beside(place - 1), beside(place + 1));
+                moved |= exchangeAt(place, difference.beside(row, place - 1), difference.beside(row, place + 1));
             }
         }
         return moved;
-    }
-
-    /** How unlike every piece is to the one at that place; beyond the ends not at all. */
-    private double[] beside(int place) {
-        return place < 0 || place >= row.length ? beyond : difference.from(row[place]);
     }
 
     private boolean exchangeAt(int place, double[] left, double[] right) {

@@ -35,7 +35,7 @@ final class BrokenRim {
 
     /** What the rim of an end may be: sharp first, then chamfered and rounded as fits best, if either fits better. */
     static List<EndEdge> kinds(SquaredContour contour, boolean start) {
-        double sharp = astray(EndCap.of(contour, start, EndEdge.SHARP));
+        EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
         chamfered(contour, start, sharp).ifPresent(edges::add);
         rounded(contour, start, sharp).ifPresent(edges::add);
@@ -47,16 +47,16 @@ final class BrokenRim {
         if (known.isSharp()) {
             return known;
         }
-        double sharp = astray(EndCap.of(contour, start, EndEdge.SHARP));
+        EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
         return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
                 .orElse(EndEdge.SHARP);
     }
 
-    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, double sharp) {
+    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {
         return best(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
     }
 
-    private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, double sharp) {
+    private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, EndCap sharp) {
         return best(contour, start, EndEdge::rounded, ROUND_STEP, ROUNDS, sharp);
     }
 
@@ -66,19 +66,19 @@ final class BrokenRim {
 
     /** That of such edges which fits best, unless a sharp one does. */
     private static Optional<EndEdge> best(
-            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, double sharp) {
+            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, EndCap sharp) {
         EndCap[] caps = new EndCap[count + 1];
         double[] astray = new double[count + 1];
         int least = count;
-        caps[0] = EndCap.face(contour, start, EndEdge.SHARP);
-        astray[0] = sharp;
+        caps[0] = sharp;
+        astray[0] = astray(sharp);
         Cores.each(count, k -> caps[k + 1] = EndCap.of(contour, start, edge.apply(Math.min(1, step * (k + 1)))));
         for (int k = count; k > 0; k--) {
             astray[k] = astray(caps[k]);
             least = astray[k] < astray[least] ? k : least;
         }
-        boolean isSharp = least == 1 && sharp < astray[1];
-        if (isSharp || !(astray[least] < BROKEN + sharp)) {
+        boolean isSharp = least == 1 && astray[0] < astray[1];
+        if (isSharp || !(astray[least] < BROKEN + astray[0])) {
             return Optional.empty();
         }
         if (least == count) {

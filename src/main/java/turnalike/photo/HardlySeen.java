@@ -1,7 +1,6 @@
 package turnalike.photo;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
@@ -48,12 +47,11 @@ final class HardlySeen {
                         Length.ofMm(Math.max(0, at - step / 2)), Length.ofMm(Math.min(lengthMm, at + step / 2))));
             }
         }
-        return joined(
+        return Profile.Stretch.joined(
                 all.stream()
                         .map(each -> widened(each, squares, BESIDE_PIXELS * pixelMm, lengthMm))
-                        .sorted(Comparator.comparingDouble(each -> each.from().mm()))
                         .toList(),
-                step);
+                Length.ofMm(step));
     }
 
     /** With what lies beside it, but for a square, which is measured by its flats. */
@@ -84,20 +82,5 @@ final class HardlySeen {
     private static boolean isWithin(List<Profile.Stretch> stretches, double at) {
         return stretches.stream()
                 .anyMatch(each -> each.from().mm() <= at && at <= each.to().mm());
-    }
-
-    private static List<Profile.Stretch> joined(List<Profile.Stretch> stretches, double apart) {
-        List<Profile.Stretch> joined = new ArrayList<>();
-        for (Profile.Stretch each : stretches) {
-            int last = joined.size() - 1;
-            if (last >= 0 && each.from().mm() - joined.get(last).to().mm() < apart) {
-                Profile.Stretch before = joined.remove(last);
-                double to = Math.max(before.to().mm(), each.to().mm());
-                joined.add(new Profile.Stretch(before.from(), Length.ofMm(to)));
-            } else {
-                joined.add(each);
-            }
-        }
-        return joined;
     }
 }

@@ -182,7 +182,7 @@ final class RimChoice {
         };
         double[] uncertain = {seen.focalUncertainty(), seen.tiltUncertainty()};
         ViewFit.Tried tried = fit.seen(axis, near, lean, uncertain, edges, !squares.atStart(), !squares.atEnd());
-        return costing(tried.view().withUncertainty(uncertain[0], uncertain[1]), tried.strays());
+        return costing(tried.view(), tried.strays());
     }
 
     /** The way that rims of such kinds lead to as they are measured in a contour. */

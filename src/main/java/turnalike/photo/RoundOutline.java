@@ -282,9 +282,9 @@ final class RoundOutline {
         return stretches(this::isHidden, leastMm);
     }
 
-    /** Those and the ones that one edge alone takes for hidden: there the other may be the noise's, or a shadow's that fills a hollow. */
+    /** Those that either edge takes for hidden, if it alone does too: there the other may be the noise's, or a shadow's that fills a hollow. */
     List<Profile.Stretch> hiddenByEither(double leastMm) {
-        return stretches(k -> isHidden(k) || left.isHidden(k) || right.isHidden(k), leastMm);
+        return stretches(k -> left.isHidden(k) || right.isHidden(k), leastMm);
     }
 
     private List<Profile.Stretch> stretches(IntPredicate hides, double leastMm) {

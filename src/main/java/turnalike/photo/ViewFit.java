@@ -225,7 +225,9 @@ final class ViewFit {
                 break;
             }
         }
-        return seen(straightened(axis, logFocal, tilt), logFocal, tilt, uncertain, edges, asked);
+        Tried told = seen(straightened(axis, logFocal, tilt), logFocal, tilt, uncertain, edges, asked);
+        double wide = Math.sqrt(Math.max(1, told.strays() / (DEGREES + (rings.count() > 0 ? 2 : 0))));
+        return new Tried(told.view().withUncertainty(wide * uncertain[0], wide * uncertain[1]), told.strays());
     }
 
     /**
@@ -234,7 +236,7 @@ final class ViewFit {
      * @param axis straightened for it
      * @param logFocal of the view
      * @param tilt of it
-     * @param uncertain what both are uncertain by, as far as the ends tell it
+     * @param uncertain what both are uncertain by
      * @param edges likewise
      * @param asked likewise
      */
@@ -249,9 +251,7 @@ final class ViewFit {
                 + (asked[1] ? off(end) : 0)
                 + rings.strays(logFocal, tilt)
                 + squares.strays(contour);
-        double wide = Math.sqrt(Math.max(1, strays / (DEGREES + (rings.count() > 0 ? 2 : 0))));
-        return new Tried(
-                new View(contour, axis, logFocal, tilt, wide * uncertain[0], wide * uncertain[1], start, end), strays);
+        return new Tried(new View(contour, axis, logFocal, tilt, uncertain[0], uncertain[1], start, end), strays);
     }
 
     /** The same ends in a view of so much longer a lens and so much more lean. */

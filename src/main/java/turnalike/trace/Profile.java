@@ -1,5 +1,6 @@
 package turnalike.trace;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import turnalike.units.Length;
@@ -84,6 +85,29 @@ public record Profile(Length length, List<Station> stations, List<Stretch> hidde
                 throw new IllegalArgumentException(
                         "a stretch runs forward, was %s to %s mm".formatted(from.mm(), to.mm()));
             }
+        }
+
+        /**
+         * {@return the same places in order, stretches that overlap or lie nearer to one another than that as one}
+         *
+         * @param stretches in any order
+         * @param apart the least distance of two
+         */
+        public static List<Stretch> joined(List<Stretch> stretches, Length apart) {
+            List<Stretch> joined = new ArrayList<>();
+            for (Stretch each : stretches.stream()
+                    .sorted(Comparator.comparing(Stretch::from))
+                    .toList()) {
+                int last = joined.size() - 1;
+                if (last >= 0 && each.from.mm() - joined.get(last).to.mm() < apart.mm()) {
+                    Stretch before = joined.get(last);
+                    Length to = before.to.mm() > each.to.mm() ? before.to : each.to;
+                    joined.set(last, new Stretch(before.from, to));
+                } else {
+                    joined.add(each);
+                }
+            }
+            return joined;
         }
     }
 }

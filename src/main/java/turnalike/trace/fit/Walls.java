@@ -1,7 +1,6 @@
 package turnalike.trace.fit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import turnalike.trace.Original;
 import turnalike.trace.Profile;
@@ -15,6 +14,9 @@ import turnalike.units.Length;
 final class Walls {
     /** What is as steep and wider may be turned: the lens' softness and the ray together make some eight or nine. */
     private static final double WIDEST_PIXELS = 10;
+
+    /** No farther apart, two stretches are one but for rounding. */
+    private static final Length TOUCHING = Length.ofMm(1e-9);
 
     private Walls() {}
 
@@ -35,18 +37,7 @@ final class Walls {
         Profile fitted = original.fitted();
         List<Profile.Stretch> all = new ArrayList<>(fitted.hidden());
         all.addAll(walls);
-        all.sort(Comparator.comparing(Profile.Stretch::from));
-        List<Profile.Stretch> apart = new ArrayList<>();
-        for (Profile.Stretch each : all) {
-            int last = apart.size() - 1;
-            if (last >= 0 && apart.get(last).to().compareTo(each.from()) >= 0) {
-                Length before = apart.get(last).to();
-                Length to = before.compareTo(each.to()) > 0 ? before : each.to();
-                apart.set(last, new Profile.Stretch(apart.get(last).from(), to));
-            } else {
-                apart.add(each);
-            }
-        }
+        List<Profile.Stretch> apart = Profile.Stretch.joined(all, TOUCHING);
         return new Original(
                 original.profile(),
                 original.squares(),
