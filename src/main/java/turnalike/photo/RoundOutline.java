@@ -258,6 +258,12 @@ final class RoundOutline {
         return hidden()[k];
     }
 
+    /** Whether one edge takes it for hidden and the other does not. */
+    boolean isHiddenByOne(int k) {
+        hidden();
+        return left.isHidden(k) != right.isHidden(k);
+    }
+
     /** How far an edge point is from a smooth course, in pixels. */
     double noisePixels() {
         return noise;

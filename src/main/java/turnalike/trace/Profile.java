@@ -40,12 +40,7 @@ public record Profile(Length length, List<Station> stations, List<Stretch> hidde
      */
     public Profile lessSureBy(Length by) {
         return new Profile(
-                length,
-                stations.stream()
-                        .map(each -> new Station(
-                                each.place, each.radius, Length.ofMm(Math.hypot(by.mm(), each.uncertainty.mm()))))
-                        .toList(),
-                hidden);
+                length, stations.stream().map(each -> each.lessSureBy(by)).toList(), hidden);
     }
 
     /** {@return the radius where it is thickest} */
@@ -70,6 +65,15 @@ public record Profile(Length length, List<Station> stations, List<Stretch> hidde
                         "a station's radius and uncertainty are not below zero, were %s and %s mm"
                                 .formatted(radius.mm(), uncertainty.mm()));
             }
+        }
+
+        /**
+         * {@return the same, its radius less sure by so much that strays by itself}
+         *
+         * @param by one standard deviation
+         */
+        public Station lessSureBy(Length by) {
+            return new Station(place, radius, Length.ofMm(Math.hypot(by.mm(), uncertainty.mm())));
         }
     }
 

@@ -102,6 +102,18 @@ class RoundOutlineTest {
         });
     }
 
+    @Test
+    void what_one_edge_alone_hides_is_told_apart() throws Unsure {
+        RoundOutline both = shoulder(false);
+        RoundOutline one = shoulder(true);
+        int hidden = 0;
+        for (int k = 0; k < one.count() / 2; k++) {
+            assertThat(both.isHidden(k) && both.isHiddenByOne(k)).isFalse();
+            hidden += one.isHiddenByOne(k) ? 1 : 0;
+        }
+        assertThat(hidden).isBetween(4, 40);
+    }
+
     /** The shoulder's; the piece's own end is another matter. */
     private static List<Profile.Stretch> firstHalf(List<Profile.Stretch> stretches) {
         return stretches.stream().filter(each -> each.to().mm() < 150).toList();
