@@ -10,8 +10,12 @@ final class SeamWeights {
     final double[] atCorner;
 
     SeamWeights(Data data) {
-        this.alone = weights(data, data.weight);
-        this.atCorner = weights(data, data.weightAtCorner);
+        this(weights(data, data.weight), weights(data, data.weightAtCorner));
+    }
+
+    SeamWeights(double[] alone, double[] atCorner) {
+        this.alone = alone;
+        this.atCorner = atCorner;
     }
 
     /**

@@ -25,9 +25,8 @@ final class StretchSums {
     /** Σ w r² of the stretch. */
     private double whole;
 
-    StretchSums(Data data) {
+    StretchSums(Data data, SeamWeights weights) {
         this.data = data;
-        SeamWeights weights = new SeamWeights(data);
         this.weight = weights.alone;
         this.weightAtCorner = weights.atCorner;
         this.together = data.together.with(weight);

@@ -19,11 +19,21 @@ final class Stretches {
     /** By how much the form of two sizes found last rises. */
     private double rise;
 
+    /** Between seams at fixed places, up to half a spacing off where joints belong. */
     Stretches(Data data, double perSize) {
+        this(data, perSize, new SeamWeights(data));
+    }
+
+    private Stretches(Data data, double perSize, SeamWeights weights) {
         this.data = data;
         this.perSize = perSize;
-        this.sums = new StretchSums(data);
+        this.sums = new StretchSums(data, weights);
         this.fewest = data.fewest();
+    }
+
+    /** Between seams that stand wherever a joint may. */
+    static Stretches ofJoints(Data data, double perSize) {
+        return new Stretches(data, perSize, new SeamWeights(data.weight, data.weightAtCorner));
     }
 
     /** The form that explains a stretch at the least cost, and that cost; infinite when none has enough stations. */
