@@ -38,6 +38,7 @@ public final class TraceWarnings {
                     .formatted(longest.format(units)));
         }
         List<Integer> uncertain = new ArrayList<>();
+        List<Integer> rivalled = new ArrayList<>();
         for (int i = 0; i < run.members().size(); i++) {
             TracedMember member = run.members().get(i);
             if (!member.guessed().isEmpty()) {
@@ -48,7 +49,7 @@ public final class TraceWarnings {
                                         i + 1,
                                         member.member().title()));
             } else if (member.uncertain()) {
-                uncertain.add(i + 1);
+                (member.rivalled() ? rivalled : uncertain).add(i + 1);
             }
         }
         List<Profile.Stretch> hidden = original.fitted().hidden();
@@ -77,6 +78,13 @@ public final class TraceWarnings {
                             uncertain.size() == 1
                                     ? "Member %d rests".formatted(uncertain.get(0))
                                     : "Members %s rest".formatted(DoubtWarnings.listed(uncertain))));
+        }
+        if (!rivalled.isEmpty()) {
+            out.add("%s as well be of another kind, for all that the picture shows: measure there."
+                    .formatted(
+                            rivalled.size() == 1
+                                    ? "Member %d may".formatted(rivalled.get(0))
+                                    : "Members %s may".formatted(DoubtWarnings.listed(rivalled))));
         }
         Length scatter = run.scatter();
         Length rms = run.miss().rms();

@@ -11,10 +11,12 @@ import turnalike.units.UnitSystem;
  * @param member with its sizes
  * @param from where it starts, from the piece's start end
  * @param miss how far what was seen lies off it; nothing of a member of which nothing was seen
- * @param uncertain whether it rests on what was not seen or hardly seen
+ * @param uncertain whether it rests on what was not seen or hardly seen, or may as well be of another kind
+ * @param rivalled whether it is uncertain only because another kind explains nearly as well what a picture shows of it
  * @param guessed the keys of those of its sizes that nothing read tells: they are what its form makes of what was read farther off
  */
-public record TracedMember(Member member, Length from, Miss miss, boolean uncertain, List<String> guessed) {
+public record TracedMember(
+        Member member, Length from, Miss miss, boolean uncertain, boolean rivalled, List<String> guessed) {
     public TracedMember {
         guessed = List.copyOf(guessed);
     }

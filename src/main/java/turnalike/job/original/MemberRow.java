@@ -19,7 +19,7 @@ import turnalike.units.UnitSystem;
  * @param length how long it is
  * @param offBy by how much what was read misses it, in the mean; empty where nothing was read
  * @param sizes its diameters; with a question mark those that nothing read tells
- * @param uncertain whether it rests on what was hardly seen
+ * @param uncertain whether it rests on what was hardly seen, or may as well be of another kind
  */
 public record MemberRow(
         int number, String kind, String from, String length, String offBy, String sizes, boolean uncertain) {

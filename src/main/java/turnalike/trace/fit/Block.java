@@ -60,6 +60,6 @@ record Block(double fromMm, double toMm, int first, int last, boolean isSquare) 
             sum += data.weight[i] * data.r[i];
             weights += data.weight[i];
         }
-        return new Part(Form.LEVEL, fromMm, toMm, List.of(sum / weights), true, List.of());
+        return new Part(Form.LEVEL, fromMm, toMm, List.of(sum / weights), true, List.of(), false);
     }
 }

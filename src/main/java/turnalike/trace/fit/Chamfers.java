@@ -10,7 +10,8 @@ import java.util.List;
  * @param sizes of the chamfer at the start and at the end, zero for none
  */
 record Chamfers(List<Part> parts, List<Double> sizes) {
-    private static final double LONGEST_MM = 6;
+    /** No broken edge is longer: a choice of ours. */
+    static final double LONGEST_MM = 6;
     /** A longer end below a shoulder is more than a tenon. */
     private static final double FARTHEST_MM = 120;
 
@@ -110,6 +111,13 @@ record Chamfers(List<Part> parts, List<Double> sizes) {
                     new double[] {length - part.toMm(), part.endRadius()},
                     new double[] {length - part.fromMm(), part.startRadius()}));
         }
-        return new Part(part.form(), length - part.toMm(), length - part.fromMm(), sizes, part.isSquare(), List.of());
+        return new Part(
+                part.form(),
+                length - part.toMm(),
+                length - part.fromMm(),
+                sizes,
+                part.isSquare(),
+                List.of(),
+                part.isDoubtful());
     }
 }

@@ -198,6 +198,11 @@ final class Data {
         return !inside || to.placeMm() - from.placeMm() >= least;
     }
 
+    /** Whether it was read from a picture, whose corners are smeared. */
+    boolean isOfPicture() {
+        return together.softMm > 0;
+    }
+
     int size() {
         return x.length;
     }

@@ -94,14 +94,32 @@ public final class MemberFit {
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
         List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
-        return new Found(data, chamfers.parts(), run(data, original, members, guessed));
+        return new Found(data, chamfers.parts(), run(data, original, members, guessed, chamfers.parts()));
     }
 
     private static List<Part> round(Data data, Block block, double perSize) {
         List<Seam> seams = Seams.of(data, block.first(), block.last(), block.fromMm(), block.toMm());
         Run run = CheapestRun.of(data, seams, perSize);
-        JointFit fit = new Refinement(data, perSize).of(run);
-        return CurveWindows.of(data, fit, perSize);
+        Refinement refinement = new Refinement(data, perSize);
+        JointFit fit = refinement.of(run);
+        List<Part> parts = CurveWindows.of(data, fit, perSize);
+        return data.isOfPicture() ? doubted(parts, fit, refinement) : parts;
+    }
+
+    /** Those marked that a picture tells from another form by little. */
+    private static List<Part> doubted(List<Part> parts, JointFit fit, Refinement refinement) {
+        List<Part> out = new ArrayList<>(parts);
+        for (int i = 0; i < fit.run().size(); i++) {
+            double from = fit.run().seams().get(i).placeMm();
+            double to = fit.run().seams().get(i + 1).placeMm();
+            for (int k = 0; k < out.size(); k++) {
+                Part part = out.get(k);
+                if (!part.isCurve() && part.fromMm() == from && part.toMm() == to && refinement.isDoubtful(fit, i)) {
+                    out.set(k, part.doubtful());
+                }
+            }
+        }
+        return out;
     }
 
     /** The keys of those sizes, in the order a kind tells them. */
@@ -112,7 +130,8 @@ public final class MemberFit {
         return sizes.stream().filter(each -> each < keys.size()).map(keys::get).toList();
     }
 
-    private static TracedRun run(Data data, Original original, List<Member> members, List<List<Integer>> guessed) {
+    private static TracedRun run(
+            Data data, Original original, List<Member> members, List<List<Integer>> guessed, List<Part> parts) {
         Profile profile = original.fitted();
         Length scatter = Length.ofMm(data.sigma);
         boolean coarse = original.isCoarse(scatter);
@@ -127,14 +146,27 @@ public final class MemberFit {
         }
         Outline whole = Outline.join(outlines);
         Misses misses = new Misses(whole);
-        List<TracedMember> out = new ArrayList<>();
+        List<TracedMember.Miss> miss = new ArrayList<>();
+        boolean[] unseen = new boolean[members.size()];
+        boolean[] unsure = new boolean[members.size()];
         for (int i = 0; i < members.size(); i++) {
             double from = outlines.get(i).start().mm();
             double to = outlines.get(i).end().mm();
-            TracedMember.Miss miss = misses.between(data, from, to);
-            List<String> keys = keys(members.get(i), guessed.get(i));
-            boolean uncertain = coarse || Hidden.restsOn(profile, from, to, miss.stations()) || !keys.isEmpty();
-            out.add(new TracedMember(members.get(i), outlines.get(i).start(), miss, uncertain, keys));
+            miss.add(misses.between(data, from, to));
+            unseen[i] = coarse
+                    || !guessed.get(i).isEmpty()
+                    || Hidden.restsOn(profile, from, to, miss.get(i).stations());
+            unsure[i] = unseen[i] || parts.get(i).isDoubtful();
+        }
+        if (data.isOfPicture()) {
+            EndNames.mark(parts, members, unsure);
+        }
+        List<TracedMember> out = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            Member member = members.get(i);
+            List<String> keys = keys(member, guessed.get(i));
+            out.add(new TracedMember(
+                    member, outlines.get(i).start(), miss.get(i), unsure[i], unsure[i] && !unseen[i], keys));
         }
         return new TracedRun(out, whole, misses.between(data, -1, at.mm() + 1), scatter);
     }

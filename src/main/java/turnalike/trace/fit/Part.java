@@ -9,24 +9,38 @@ import java.util.List;
  * @param sizes the form's radii
  * @param isSquare whether it was told to be square
  * @param points of a curve: place and radius, the first at {@code fromMm}; else none
+ * @param isDoubtful whether another form explains what a picture shows nearly as well
  */
-record Part(Form form, double fromMm, double toMm, List<Double> sizes, boolean isSquare, List<double[]> points) {
+record Part(
+        Form form,
+        double fromMm,
+        double toMm,
+        List<Double> sizes,
+        boolean isSquare,
+        List<double[]> points,
+        boolean isDoubtful) {
     Part {
         sizes = List.copyOf(sizes);
         points = List.copyOf(points);
     }
 
     static Part of(Form form, double fromMm, double toMm, List<Double> sizes) {
-        return new Part(form, fromMm, toMm, sizes, false, List.of());
+        return new Part(form, fromMm, toMm, sizes, false, List.of(), false);
     }
 
     static Part curve(List<double[]> points) {
-        return new Part(Form.BELLY, points.get(0)[0], points.get(points.size() - 1)[0], List.of(), false, points);
+        return new Part(
+                Form.BELLY, points.get(0)[0], points.get(points.size() - 1)[0], List.of(), false, points, false);
     }
 
     /** The same form between other ends; of no curve. */
     Part between(double from, double to) {
-        return new Part(form, from, to, sizes, isSquare, points);
+        return new Part(form, from, to, sizes, isSquare, points, isDoubtful);
+    }
+
+    /** The same, with another form that explains nearly as well what is seen. */
+    Part doubtful() {
+        return new Part(form, fromMm, toMm, sizes, isSquare, points, true);
     }
 
     boolean isCurve() {

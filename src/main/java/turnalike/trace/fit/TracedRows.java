@@ -26,7 +26,8 @@ public record TracedRows(TracedRun run, List<Doubt> doubts, OptionalDouble stray
             TracedMember member = out.get(each.member() - 1);
             out.set(
                     each.member() - 1,
-                    new TracedMember(member.member(), member.from(), member.miss(), true, member.guessed()));
+                    new TracedMember(
+                            member.member(), member.from(), member.miss(), true, member.rivalled(), member.guessed()));
         }
         return new TracedRun(out, run.outline(), run.miss(), run.scatter());
     }

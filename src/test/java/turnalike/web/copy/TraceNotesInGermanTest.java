@@ -186,6 +186,8 @@ class TraceNotesInGermanTest {
         assertThat(missing(List.of(
                         "Nothing was read that tells the size “from” of member 2 (half-cove): it is carried on from farther off; measure it on the piece.",
                         "Member 4 rests on what was not seen: measure it on the piece.",
+                        "Member 4 may as well be of another kind, for all that the picture shows: measure there.",
+                        "Members 4 and 6 may as well be of another kind, for all that the picture shows: measure there.",
                         "From 0 to 96 mm it is lit as a flat that faces the camera, and taken for a square of 44.2 mm, its ends known to 0.6 mm: measure it.",
                         "From 0 to 91 mm it is lit as two flats with an arris between, and taken for a square of 44.4 mm, its ends known to 0.6 mm: measure it.",
                         "From 8 to 90 mm it may be square, lit somewhat as two flats with an arris between; not sure, so it is taken for a round: if it is square, its side is some 44.0 mm.",
