@@ -44,12 +44,14 @@ record Chamfers(List<Part> parts, List<Double> sizes) {
      * their squared misses, of mean N and variance 2N when only chance is at work, is no more than three standard deviations above its mean.
      */
     private static double atStart(Data data, List<Part> parts, double shoulderMm, double perSize) {
-        for (int i = 1; i < parts.size(); i++) {
-            Part first = parts.get(0);
-            Part next = parts.get(i);
+        List<Part> run = List.copyOf(parts);
+        Part first = run.get(0);
+        double found = 0;
+        for (int i = 1; i < run.size(); i++) {
+            Part next = run.get(i);
             double length = next.fromMm() - first.fromMm();
-            if (parts.get(i - 1).isSquare() || length > FARTHEST_MM) {
-                return 0;
+            if (run.get(i - 1).isSquare() || length > FARTHEST_MM) {
+                return found;
             }
             Part tenon = level(data, first.fromMm(), next.fromMm());
             if (tenon.startRadius() > 0 && next.startRadius() - tenon.startRadius() >= shoulderMm) {
@@ -58,14 +60,21 @@ record Chamfers(List<Part> parts, List<Double> sizes) {
                 double chamfer = gain > perSize ? size : 0;
                 int count = data.firstFrom(tenon.toMm() + 1e-9) - data.firstFrom(tenon.fromMm());
                 boolean plain = i == 1 && first.isLevel();
-                if (plain || (count > 2 && miss(data, tenon, chamfer) < count + 3 * Math.sqrt(2.0 * count))) {
-                    parts.subList(0, i).clear();
-                    parts.add(0, plain ? first : tenon);
-                    return chamfer;
+                // What is so short may be the broken edge of a level behind it.
+                boolean isShort = length <= LONGEST_MM;
+                boolean byChance = count > 2 && miss(data, tenon, chamfer) < count + 3 * Math.sqrt(2.0 * count);
+                if (plain || (byChance && !(isShort && i == 1))) {
+                    parts.clear();
+                    parts.add(plain ? first : tenon);
+                    parts.addAll(run.subList(i, run.size()));
+                    found = chamfer;
+                    if (!isShort) {
+                        return found;
+                    }
                 }
             }
         }
-        return 0;
+        return found;
     }
 
     /** The level of what lies behind the edge; none where nothing does. */
