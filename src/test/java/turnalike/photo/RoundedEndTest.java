@@ -48,7 +48,7 @@ class RoundedEndTest {
         assertThat(end.seen()).isGreaterThan(START + 5 * pixel);
         // The other end tells the lean to a quarter of a degree, which is 2.6 pixels along here.
         assertThat(end.place()).isCloseTo(START, within(3 * pixel));
-        assertThat(end.radius(START + 4 * pixel)).isCloseTo(ball.applyAsDouble(4 * pixel), within(4 * pixel));
+        assertThat(end.radius(end.place() + 4 * pixel)).isCloseTo(ball.applyAsDouble(4 * pixel), within(4 * pixel));
     }
 
     @Test
