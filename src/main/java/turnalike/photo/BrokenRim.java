@@ -39,12 +39,15 @@ final class BrokenRim {
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
         chamfered(contour, start, sharp).ifPresent(edges::add);
         rounded(contour, start, sharp).ifPresent(edges::add);
+        if (sharp.bulgesTooMuch()) {
+            edges.add(EndEdge.DOME);
+        }
         return edges;
     }
 
     /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
     static EndEdge again(SquaredContour contour, boolean start, EndEdge known) {
-        if (known.isSharp()) {
+        if (known.isSharp() || known.domed()) {
             return known;
         }
         EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);

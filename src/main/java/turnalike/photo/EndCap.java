@@ -27,6 +27,12 @@ record EndCap(
     /** Rounded over by more than this, an end has hardly a face that could tell anything. */
     private static final double BALL = 0.7;
 
+    /** What strays by more than this, in pixels, is no end of such a form. */
+    private static final double MOST_MISFIT = 0.8;
+
+    /** By so many of its uncertainties a dome bulges more than a flat end. */
+    private static final double SURELY = 2;
+
     /** So far, as a log, a bulge may be from what is expected while edges are chosen: a lean of two or three degrees makes as much. */
     private static final double MOST_LIKELY = 0.25;
 
@@ -75,9 +81,19 @@ record EndCap(
         return Math.abs(disagreement) < MOST_LIKELY;
     }
 
+    /** Whether it bulges by more than its rim as a sharp one would, surely: a dome does. */
+    boolean bulgesTooMuch() {
+        return edge.isSharp() && misfit < MOST_MISFIT && disagreement > SURELY * uncertainty;
+    }
+
+    /** Whether it looks like a dome. */
+    boolean isDome() {
+        return edge.domed() && misfit < MOST_MISFIT && disagreement > 0;
+    }
+
     /** Whether it looks like a ball. */
     boolean isBall() {
-        return edge.round() >= BALL && misfit < 0.8 && isLikely();
+        return edge.round() >= BALL && misfit < MOST_MISFIT && isLikely();
     }
 
     /** The flat face's radius, in units of the distance. */
@@ -156,7 +172,7 @@ record EndCap(
         double rim = flank.rim();
         SeenRim shape = SeenRim.of(behind, edge, Math.abs(edge.place(apex, behind)));
         double bulge = edge.place(apex, behind);
-        double reach = 2.5 * (Math.abs(apexGuess) + edge.round()) * rim + 6 / focal;
+        double reach = 2.5 * (Math.abs(apexGuess) + (edge.domed() ? BALL : edge.round())) * rim + 6 / focal;
         EndPoints points = EndPoints.of(sides, start, apexGuess, rim, reach, shape, focal);
         double spread = 1 / focal;
         double error = 1;
@@ -214,7 +230,8 @@ record EndCap(
         double strays = isWhole
                 ? focal * new EndLine(shape, apex, bulge, outward, flank, focal).strays(sides, start)
                 : Double.POSITIVE_INFINITY;
-        boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5 && edge.round() < BALL;
+        boolean flat =
+                spread * focal < MOST_MISFIT && Math.abs(disagreement) < 0.5 && edge.round() < BALL && !edge.domed();
         return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal, strays);
     }
 

@@ -1,29 +1,33 @@
 package turnalike.photo;
 
 /**
- * What was done to the rim of a flat end: nothing, a chamfer at 45 degrees, or rounding over by a quarter of a circle.
+ * What was done to the rim of a flat end: nothing, a chamfer at 45 degrees, or rounding over by a quarter of a circle; or whether the end is no flat one but
+ * a dome, half an ellipsoid, which has no rim.
  *
  * @param chamfer how wide the chamfer is, as a share of the piece's radius right behind it; 0 where there is none
  * @param round the rounding's radius, as the same share; 0 where there is none
  * @param open how much of the log of the end's bulge it leaves open that this is not known better, one standard deviation
+ * @param domed whether it is a dome
  */
-record EndEdge(double chamfer, double round, double open) {
-    static final EndEdge SHARP = new EndEdge(0, 0, 0);
+record EndEdge(double chamfer, double round, double open, boolean domed) {
+    static final EndEdge SHARP = new EndEdge(0, 0, 0, false);
+
+    static final EndEdge DOME = new EndEdge(0, 0, 0, true);
 
     static EndEdge chamfered(double share) {
-        return new EndEdge(share, 0, 0);
+        return new EndEdge(share, 0, 0, false);
     }
 
     static EndEdge rounded(double share) {
-        return new EndEdge(0, share, 0);
+        return new EndEdge(0, share, 0, false);
     }
 
     EndEdge opened(double log) {
-        return new EndEdge(chamfer, round, log);
+        return new EndEdge(chamfer, round, log, domed);
     }
 
     boolean isSharp() {
-        return chamfer == 0 && round == 0;
+        return chamfer == 0 && round == 0 && !domed;
     }
 
     /** The flat face's radius as a share of the piece's right behind the edge. */

@@ -83,17 +83,26 @@ final class RimChoice {
             explained.add(Cores.begin(() -> explained(fit.straightened(guess, near, tilt), near)));
         }
         for (Cores.Work<List<RimWay>> each : explained) {
-            List<RimWay> before = List.copyOf(ways);
-            ways.addAll(each.done().stream()
-                    .filter(way -> before.stream().noneMatch(way::isLike))
-                    .toList());
+            ways.addAll(each.done());
         }
+        ways = apart(ways);
         double leastStart = ways.stream().mapToDouble(RimWay::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(RimWay::end).min().orElse(0);
         return weighed(ways.stream()
                 .map(way -> way.held(leastStart, leastEnd))
                 .sorted(Comparator.comparingDouble(RimWay::cost))
                 .toList());
+    }
+
+    /** Each once, though it is come to from several beginnings. */
+    private static List<RimWay> apart(List<RimWay> ways) {
+        List<RimWay> apart = new ArrayList<>();
+        for (RimWay way : ways) {
+            if (apart.stream().noneMatch(way::isLike)) {
+                apart.add(way);
+            }
+        }
+        return apart;
     }
 
     /** The ways to explain the ends that are come to from there. */
@@ -240,9 +249,26 @@ final class RimChoice {
         return focal.uncertainty() < VAGUE ? 0 : LEAST_OF_FOCAL;
     }
 
-    /** Midway between all, each counting as likely as it is, its ends as the first has them, and as uncertain as the others leave it. */
+    /** The best of the ways that take the ends for flat or for rounded as most likely they are, whatever the view. */
+    private static RimWay likeliest(List<RimWay> ways) {
+        double most = 0;
+        RimWay likeliest = ways.get(0);
+        for (RimWay way : ways) {
+            double weight = ways.stream()
+                    .filter(way::hasSuchEnds)
+                    .mapToDouble(each -> Math.exp((ways.get(0).cost() - each.cost()) / 2))
+                    .sum();
+            if (weight > most * (1 + 1e-9)) {
+                most = weight;
+                likeliest = way;
+            }
+        }
+        return likeliest;
+    }
+
+    /** Midway between all, each counting as likely as it is, its ends as the likeliest kinds have them, and as uncertain as the others leave it. */
     private ViewFit.View weighed(List<RimWay> ways) throws Unsure {
-        ViewFit.View best = ways.get(0).view();
+        ViewFit.View best = likeliest(ways).view();
         double weights = 0;
         double length = 0;
         double tilt = 0;

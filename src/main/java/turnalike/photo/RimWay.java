@@ -14,8 +14,10 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
 
     private static final double SELDOM = 8;
 
-    /** What an end costs that is a ball as far as is seen. By trying. */
+    /** What an end costs that is a ball as far as is seen, and a dome. By trying. */
     private static final double BALL = 6;
+
+    private static final double DOME = 8;
 
     /** What one end can tell of the view at most. By trying. */
     private static final double MOST_TOLD = 24;
@@ -35,6 +37,9 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
         if (cap.isBall()) {
             return BALL;
         }
+        if (cap.isDome()) {
+            return DOME;
+        }
         return (cap.flat() ? 0 : NO_RIM) + (cap.edge().isSharp() ? 0 : SELDOM);
     }
 
@@ -47,10 +52,17 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
         return !view.start().edge().isSharp() || !view.end().edge().isSharp();
     }
 
+    /** Whether the same of the ends are flat. */
+    boolean hasSuchEnds(RimWay other) {
+        return view.start().flat() == other.view.start().flat()
+                && view.end().flat() == other.view.end().flat();
+    }
+
     /** Whether it is the same come to from another beginning, which counts once. */
     boolean isLike(RimWay other) {
         return Math.abs(other.view.logFocal() - view.logFocal()) < SAME
                 && Math.abs(other.view.tilt() - view.tilt()) < SAME
+                && hasSuchEnds(other)
                 && Math.abs(other.cost() - cost()) < SAME_COST;
     }
 

@@ -3,10 +3,10 @@ package turnalike.photo;
 import java.util.List;
 
 /**
- * What the rims of a piece's shoulders, seen across its near half, say of lean and focal length: one guess with its spread. {@code docs/photo.md}
- * derives it.
+ * What the rims of a piece's shoulders, seen across its near half, and its straight stretches say of lean and focal length: one guess with its spread.
+ * {@code docs/photo.md} derives it.
  *
- * @param count how many rims it is from; 0 where nothing is said
+ * @param count how many rims and straight stretches it is from; 0 where nothing is said
  * @param logFocal the guess of the log of the focal length over what was thought of it
  * @param tilt the guess of the lean, radians
  * @param weight of both: the inverse of their covariance, focal first
@@ -63,21 +63,38 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
      */
     static Rings of(Picture picture, Lens lens, ViewFit.View at, ViewFit.View before, KnownSquares squares)
             throws Unsure {
-        List<Ring> plain = read(picture, lens, at, before, squares).stream()
+        RoundOutline outline = outline(at);
+        List<Ring> plain = read(picture, lens, at, before, squares, outline).stream()
                 .filter(ring -> ring.highest() > PLAIN)
                 .toList();
+        List<StraightRun> runs = StraightRun.of(outline, at.contour().sight(), squares);
         ViewFit.View doubted =
                 before.withUncertainty(before.focalUncertainty(), Math.hypot(DOUBTED, before.tiltUncertainty()));
-        return plain.isEmpty() ? NONE : told(plain, at, doubted);
+        return plain.isEmpty() && runs.isEmpty() ? NONE : told(plain, runs, at, doubted);
+    }
+
+    /** An outline has steps of half a millimetre: of a piece that is so long they are what is wanted. */
+    private static RoundOutline outline(ViewFit.View view) throws Unsure {
+        return RoundOutline.of(view.contour(), view.start(), view.end(), steps(view) / 2);
+    }
+
+    private static double steps(ViewFit.View view) {
+        return Math.max(1, Math.min(STEPS, pixels(view)));
+    }
+
+    private static double pixels(ViewFit.View view) {
+        return view.contour().sight().focal()
+                * (view.end().apex() - view.start().apex());
     }
 
     private static List<Ring> read(
-            Picture picture, Lens lens, ViewFit.View view, ViewFit.View before, KnownSquares squares) throws Unsure {
+            Picture picture,
+            Lens lens,
+            ViewFit.View view,
+            ViewFit.View before,
+            KnownSquares squares,
+            RoundOutline outline) {
         Sight sight = view.contour().sight();
-        double pixels = sight.focal() * (view.end().apex() - view.start().apex());
-        // An outline has steps of half a millimetre: of a piece that is so long they are what is wanted.
-        double steps = Math.max(1, Math.min(STEPS, pixels));
-        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), steps / 2);
         RingLight light = new RingLight(picture, lens, sight);
         List<Shoulders.Rim> rims = Shoulders.of(outline).stream()
                 .filter(rim -> !squares.holds(sight, rim.place() / (1 - rim.radius() * rim.radius())))
@@ -86,7 +103,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         Cores.each(rings.length, k -> {
             Shoulders.Rim rim = rims.get(k);
             double most = lean(before) + focal(before) * Math.abs(rim.place());
-            rings[k] = light.read(rim, Math.max(1, pixels / steps), most);
+            rings[k] = light.read(rim, Math.max(1, pixels(view) / steps(view)), most);
         });
         return List.of(rings);
     }
@@ -103,7 +120,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
      * What the rims add to what was known: the mean and the spread of all views, each as likely as all rims and what was known before make it, less what was
      * known. Whatever a rim says, one leap of light or several, counts as it is.
      */
-    private static Rings told(List<Ring> rings, ViewFit.View at, ViewFit.View before) {
+    private static Rings told(List<Ring> rings, List<StraightRun> runs, ViewFit.View at, ViewFit.View before) {
         List<double[]> tables = rings.stream().map(Ring::likely).toList();
         double[] sums = new double[6];
         double most = Double.NEGATIVE_INFINITY;
@@ -118,6 +135,9 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
                 for (int k = 0; k < tables.size(); k++) {
                     Ring ring = rings.get(k);
                     log += Math.log(ring.likely(tables.get(k), ring.place() * focal + lean));
+                }
+                for (StraightRun run : runs) {
+                    log += Math.log(run.likely(lean));
                 }
                 logs[i + FOCALS][j + LEANS] = log;
                 most = Math.max(most, log);
@@ -139,7 +159,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         double focal = sums[1] / sums[0];
         double lean = sums[2] / sums[0];
         double common = square(COMMON / before.tiltUncertainty());
-        return less(rings.size(), before, new double[] {focal, lean}, new double[] {
+        return less(rings.size() + runs.size(), before, new double[] {focal, lean}, new double[] {
             sums[3] / sums[0] - focal * focal,
             sums[4] / sums[0] - focal * lean,
             sums[5] / sums[0] - lean * lean + common

