@@ -21,7 +21,7 @@ final class EdgesApart {
         for (FlatSections.Flat flat : flats) {
             // The arrises that bound it stand at depths 1 ∓ d·sin φ and d·cos φ out: 2·d²·sin φ·cos φ apart, so d² at
             // most, whatever its turn.
-            double half = flat.share() * outline.radiusUnits(flat.middle());
+            double half = flat.share() * outline.acrossUnits(flat.middle());
             double most = flat.sure() ? 2 * half * half * outline.mmPerUnit() : 0;
             for (int k = flat.from(); k <= flat.to(); k++) {
                 double apart = Math.abs(outline.apartMm(k));

@@ -63,7 +63,7 @@ final class FoundSquares {
         Optional<SquareEnd> read = flat.sure() ? flat.end(view.contour(), outline, start) : Optional.empty();
         if (read.isEmpty()) {
             // By the round that it would be, which is too far out by half a side's share of the camera's distance.
-            return new Place(told, flat.share() * outline.radiusUnits(flat.middle()) * told, told);
+            return new Place(told, flat.share() * outline.acrossUnits(flat.middle()) * told, told);
         }
         SquareEnd end = read.orElseThrow();
         double mm = Math.max(0, Math.min(length, outline.ofUnitsMm(end.place())));
@@ -89,7 +89,7 @@ final class FoundSquares {
         // Beside its ends other rays bound it than those along its arrises.
         FlatSections.Flat flat = found.get().flat;
         int beside = (flat.to() - flat.from()) / 8;
-        return flat.share() * outline.radiusMm(Math.max(flat.from() + beside, Math.min(flat.to() - beside, k)));
+        return flat.share() * outline.acrossMm(Math.max(flat.from() + beside, Math.min(flat.to() - beside, k)));
     }
 
     /** What a square leaves open there, and what one does that may be none. */
@@ -157,7 +157,7 @@ final class FoundSquares {
     private String words(Found found) {
         FlatSections.Flat flat = found.flat;
         String lit = flat.faceOn() ? "a flat that faces the camera" : "two flats with an arris between";
-        double side = 2 * flat.share() * outline.radiusMm(flat.middle());
+        double side = 2 * flat.share() * outline.acrossMm(flat.middle());
         return flat.sure()
                 ? String.format(
                         Locale.ROOT,
