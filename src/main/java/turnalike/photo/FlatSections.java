@@ -86,6 +86,7 @@ final class FlatSections {
      * @param share half its side over the radius that a round of that width would have
      * @param faceOn whether one flat faces the camera; else two are seen
      * @param sure whether it is square; else it is taken for a round and may be square
+     * @param byRim whether the rim of the piece's end tells how it is turned
      */
     record Flat(
             int from,
@@ -95,7 +96,8 @@ final class FlatSections {
             SquareSection section,
             double share,
             boolean faceOn,
-            boolean sure) {
+            boolean sure,
+            boolean byRim) {
         int middle() {
             return (evenFrom + evenTo) / 2;
         }
@@ -116,6 +118,11 @@ final class FlatSections {
                 end += way;
             }
             return end;
+        }
+
+        /** Whether a step is within the square or its shoulders, as far as these keep some of its flats. */
+        boolean keepsFlats(RoundOutline outline, int k) {
+            return round(outline, -1) <= k && k <= round(outline, 1);
         }
 
         /**
@@ -164,15 +171,8 @@ final class FlatSections {
                 SquareSection section = SquareSection.showing(
                         seen(middle), like.orElseThrow().section().arris());
                 found.removeIf(flat -> flat.from() <= middle && middle <= flat.to());
-                found.add(new Flat(
-                        each[2],
-                        each[3],
-                        each[0],
-                        each[1],
-                        section,
-                        section.half() / outline.acrossUnits(middle),
-                        false,
-                        true));
+                int[] wide = {each[2], each[3]};
+                found.add(square(each, wide, section, false, like.orElseThrow().byRim()));
             }
         }
     }
@@ -232,7 +232,6 @@ final class FlatSections {
         SquareSection face = turn.map(each -> SquareSection.showing(seen, each.arris()))
                 .filter(each -> holds(each, widest))
                 .orElse(widestFace);
-        double facing = face.half() / half;
         int inner = Math.max(1, (stretch[1] - stretch[0]) / 12);
         AcrossLight light = AcrossLight.between(this::light, stretch[0] + inner, stretch[1] - inner);
         boolean unlike = rounds.isPresent() && light.unlike(rounds.orElseThrow()) > UNLIKE;
@@ -247,21 +246,19 @@ final class FlatSections {
         if (rim.isPresent() && unlike) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
             SquareSection section = rim.orElseThrow();
-            return Optional.of(new Flat(
-                    lit[0], lit[1], stretch[0], stretch[1], section, section.half() / half, section.isFaceOn(), true));
+            return Optional.of(square(stretch, lit, section, section.isFaceOn(), true));
         }
         boolean fitsTwo = isTwo(arris, light.roundMisfit()) && (same.isPresent() || stays(stretch, arris.share()));
         if (isFlat(one) && unlike && !(fitsTwo && 2 * arris.misfit() < one.misfit())) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
-            return Optional.of(new Flat(lit[0], lit[1], stretch[0], stretch[1], face, facing, true, true));
+            return Optional.of(square(stretch, lit, face, true, turn.isPresent()));
         }
         SquareSection two =
                 same.map(each -> SquareSection.showing(seen, each.arris())).orElse(byLight);
-        double turned = two.half() / half;
         boolean plainly = unlike || isPlain(arris, light.roundMisfit());
         if (fitsTwo && plainly && holds(two, widest)) {
             int[] lit = rounds.map(each -> litAlike(stretch, light, each)).orElse(new int[] {stretch[2], stretch[3]});
-            return Optional.of(new Flat(lit[0], lit[1], stretch[0], stretch[1], two, turned, false, true));
+            return Optional.of(square(stretch, lit, two, false, same.isPresent()));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
         boolean may = isFlat(one) || (arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2);
@@ -275,9 +272,16 @@ final class FlatSections {
                 stretch[0],
                 stretch[1],
                 faceOn ? face : two,
-                faceOn ? facing : turned,
+                (faceOn ? face : two).half() / half,
                 faceOn,
+                false,
                 false));
+    }
+
+    /** One that is surely square. */
+    private Flat square(int[] stretch, int[] reach, SquareSection section, boolean faceOn, boolean byRim) {
+        double share = section.half() / outline.acrossUnits((stretch[0] + stretch[1]) / 2);
+        return new Flat(reach[0], reach[1], stretch[0], stretch[1], section, share, faceOn, true, byRim);
     }
 
     /** Whether its edges stand as far off the axis' two sides as such a square's do, as nearly as the axis is known. */

@@ -141,7 +141,7 @@ record KnownSquares(List<Span> spans, boolean atStart, boolean atEnd) {
             double[][] points = contour.points(left);
             double width = width(points, (from + to) / 2, INNER * (to - from) / 2, span.seen);
             int first = 0;
-            while (first < points[0].length && points[0][first] < (from + to) / 2) {
+            while (first + 1 < points[0].length && points[0][first] < (from + to) / 2) {
                 first++;
             }
             int last = first;
