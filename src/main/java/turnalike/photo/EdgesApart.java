@@ -21,11 +21,15 @@ final class EdgesApart {
         for (FlatSections.Flat flat : flats) {
             // The arrises that bound it stand at depths 1 ∓ d·sin φ and d·cos φ out: 2·d²·sin φ·cos φ apart, so d² at
             // most, whatever its turn.
-            double half = flat.share() * outline.radiusUnits(flat.middle());
+            double half = flat.share() * outline.acrossUnits(flat.middle());
             double most = flat.sure() ? 2 * half * half * outline.mmPerUnit() : 0;
-            for (int k = flat.from(); k <= flat.to(); k++) {
+            double inside = Math.max(0, Math.abs(outline.apartMm(flat.middle())) - most);
+            for (int k = flat.round(outline, -1); k <= flat.round(outline, 1); k++) {
                 double apart = Math.abs(outline.apartMm(k));
-                open[k] *= apart <= most ? 0 : (apart - most) / apart;
+                double more = Math.max(0, apart - most);
+                // Where its width is no longer even, rays that graze its end bound either edge as if it were a round's.
+                boolean even = !flat.sure() || (flat.evenFrom() <= k && k <= flat.evenTo());
+                open[k] *= more == 0 ? 0 : (even ? more : Math.min(more, inside)) / apart;
             }
         }
     }

@@ -2,6 +2,7 @@ package turnalike.photo;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How a square stands about the axis, by the rim of the piece's end that it is. Along the rim X·z is one and the same, where z is the depth at which the ray
@@ -10,8 +11,9 @@ import java.util.Optional;
  *
  * @param arris where its nearest arris stands, as a {@link SquareSection} has it
  * @param pixels by how much the rim's points stray from it, in the mean
+ * @param plain whether they do so far less than from any round's rim, however it leans
  */
-record EndTurn(double arris, double pixels) {
+record EndTurn(double arris, double pixels, boolean plain) {
     /** Turns are tried so far from one another, radians, from a flat that faces the camera to the next. */
     private static final double STEP = Math.toRadians(1.5);
 
@@ -34,6 +36,24 @@ record EndTurn(double arris, double pixels) {
     private static final int AWAY = 4;
 
     private static final double TELLS = 0.12;
+
+    /** A round's rim may lean by so much, radians, beyond what the view says: the view may be wrong, and an end be cut askew. */
+    private static final double LEANS = Math.toRadians(9);
+
+    private static final int LEAN_STEPS = 12;
+
+    /** Its face may be so much narrower than the piece behind it, at so many steps: a chamfer or a rounding is what is left. */
+    private static final double LEAST_FACE = 0.7;
+
+    private static final int FACES = 3;
+
+    /** From all of these a plainly square rim strays by so many times more, and by so many pixels: an edge of good wood strays by a quarter of one. */
+    private static final double TIMES = 3;
+
+    private static final double MORE = 0.3;
+
+    /** How steep a rim runs is read so far to either side, in units of the distance: less than a pixel. */
+    private static final double BESIDE = 5e-4;
 
     /** Two ends agree on one turn within this, radians. */
     private static final double AGREE = Math.toRadians(5);
@@ -67,7 +87,9 @@ record EndTurn(double arris, double pixels) {
         // Strays grow in proportion to what a turn is off by.
         double slope = Math.max(before, after) - strays[best];
         double within = slope > 0 ? 0.5 * (before - after) / slope : 0;
-        return Optional.of(new EndTurn(wrapped(arris(best) + within * STEP), strays[best]));
+        double arris = wrapped(arris(best) + within * STEP);
+        return Optional.of(new EndTurn(
+                arris, strays[best], isPlain(rim, SquareSection.showing(seen, arris), seen, MOST / focal, focal)));
     }
 
     private static double arris(int k) {
@@ -85,7 +107,8 @@ record EndTurn(double arris, double pixels) {
         double share = pixels / (pixels + other.pixels);
         return Math.abs(apart) > AGREE
                 ? Optional.empty()
-                : Optional.of(new EndTurn(wrapped(arris + share * apart), Math.max(pixels, other.pixels)));
+                : Optional.of(new EndTurn(
+                        wrapped(arris + share * apart), Math.max(pixels, other.pixels), plain && other.plain));
     }
 
     /** How far another arris is from it, radians. */
@@ -114,18 +137,75 @@ record EndTurn(double arris, double pixels) {
         return turnedAway ? found : new double[2][0];
     }
 
-    /** How far X·z is from its middle one, in the mean. */
+    /** Whether the points of a rim lie on a square's and on no round's, be its face as wide as what is behind it or narrower. */
+    private static boolean isPlain(double[][] rim, SquareSection section, double seen, double most, double focal) {
+        for (int face = 0; face <= FACES; face++) {
+            double wide = seen * (1 - (1 - LEAST_FACE) * face / FACES);
+            double[][] inner = within(rim, ASKED * wide);
+            if (inner[0].length < LEAST_POINTS
+                    || focal * strays(inner, section, 2 * most) * TIMES + MORE
+                            > focal * fromRound(inner, wide, 2 * most)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double[][] within(double[][] rim, double across) {
+        double[][] inner = new double[2][rim[0].length];
+        int count = 0;
+        for (int i = 0; i < rim[0].length; i++) {
+            if (Math.abs(rim[1][i]) < across) {
+                inner[0][count] = rim[0][i];
+                inner[1][count++] = rim[1][i];
+            }
+        }
+        return new double[][] {Arrays.copyOf(inner[0], count), Arrays.copyOf(inner[1], count)};
+    }
+
+    /** How far the points are, in the mean, from the near half of a circle about the axis that is seen so wide, leaning as it may. */
+    private static double fromRound(double[][] rim, double seen, double most) {
+        double squared = seen * seen / (1 + seen * seen);
+        double least = Double.POSITIVE_INFINITY;
+        for (int lean = -LEAN_STEPS; lean <= LEAN_STEPS; lean++) {
+            double leans = LEANS * lean / LEAN_STEPS;
+            least = Math.min(least, strays(rim, across -> near(squared, across), leans, most));
+        }
+        return least;
+    }
+
+    /** The depth at which a ray meets a circle about the axis first, of its radius' square. */
+    private static double near(double squared, double across) {
+        double slant = 1 + across * across;
+        return (1 - Math.sqrt(Math.max(0, 1 - slant * (1 - squared)))) / slant;
+    }
+
     private static double strays(double[][] rim, SquareSection section, double most) {
+        return strays(rim, section::near, 0, most);
+    }
+
+    /**
+     * How far the points are, in the mean, from a rim in one plane: X·z is from its middle one, and the less of that counts the more the rim runs
+     * along the piece there, as it does on a sliver beside a flat.
+     *
+     * @param depth of the rim, by Y
+     * @param lean how much the plane leans, radians
+     */
+    private static double strays(double[][] rim, DoubleUnaryOperator depth, double lean, double most) {
         double[] places = new double[rim[0].length];
+        double[] slants = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            places[i] = rim[0][i] * section.near(rim[1][i]);
+            double z = depth.applyAsDouble(rim[1][i]);
+            double beside = (depth.applyAsDouble(rim[1][i] + BESIDE) - depth.applyAsDouble(rim[1][i] - BESIDE)) / 2;
+            places[i] = rim[0][i] * z + lean * (1 - z);
+            slants[i] = Math.hypot(1, rim[0][i] * beside / BESIDE / z);
         }
         double[] sorted = places.clone();
         Arrays.sort(sorted);
         double middle = sorted[sorted.length / 2];
         double sum = 0;
-        for (double place : places) {
-            sum += Math.min(most, Math.abs(place - middle));
+        for (int i = 0; i < places.length; i++) {
+            sum += Math.min(most, Math.abs(places[i] - middle) / slants[i]);
         }
         return sum / places.length;
     }

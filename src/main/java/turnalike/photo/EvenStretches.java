@@ -60,11 +60,11 @@ final class EvenStretches {
         int from = 0;
         while (from < outline.count()) {
             int to = from;
-            double least = outline.radiusMm(from);
+            double least = outline.acrossMm(from);
             double most = least;
             double allowed = Math.max(EVEN_PIXELS * outline.mmPerPixel(), EVEN_SHARE * least);
             while (to + 1 < outline.count()) {
-                double next = outline.radiusMm(to + 1);
+                double next = outline.acrossMm(to + 1);
                 if (Math.max(most, next) - Math.min(least, next) > allowed) {
                     break;
                 }
@@ -89,8 +89,8 @@ final class EvenStretches {
             int[] last = joined.isEmpty() ? each : joined.get(joined.size() - 1);
             double gap = outline.placeMm(each[0]) - outline.placeMm(last[1]);
             double apart =
-                    Math.abs(outline.radiusMm((each[0] + each[1]) / 2) - outline.radiusMm((last[0] + last[1]) / 2));
-            if (last != each && gap < 3 && apart < 2 * EVEN_SHARE * outline.radiusMm(each[0])) {
+                    Math.abs(outline.acrossMm((each[0] + each[1]) / 2) - outline.acrossMm((last[0] + last[1]) / 2));
+            if (last != each && gap < 3 && apart < 2 * EVEN_SHARE * outline.acrossMm(each[0])) {
                 joined.set(joined.size() - 1, new int[] {last[0], each[1]});
             } else {
                 joined.add(each);
@@ -101,10 +101,10 @@ final class EvenStretches {
 
     /** On to the shoulder, or to the piece's end, whose rim the picture's softness rounds. */
     private int widened(int k, int way) {
-        double even = outline.radiusMm(k);
+        double even = outline.acrossMm(k);
         int on = k;
         while (within(on + way)
-                && Math.abs(outline.radiusMm(on + way) - even) < ROUNDED * even
+                && Math.abs(outline.acrossMm(on + way) - even) < ROUNDED * even
                 && Math.abs(outline.placeMm(on + way) - outline.placeMm(k)) < ROUNDED_LENGTH * even) {
             on += way;
         }
@@ -124,7 +124,7 @@ final class EvenStretches {
         }
         for (int k = from; k != end + way; k += way) {
             double bound = bound(k, ray);
-            if (outline.radiusMm(k) < RIM_SHARE * Math.min(even, bound) - 2 * outline.mmPerPixel()) {
+            if (outline.acrossMm(k) < RIM_SHARE * Math.min(even, bound) - 2 * outline.mmPerPixel()) {
                 return false;
             }
         }
@@ -141,13 +141,13 @@ final class EvenStretches {
 
     /** Whether the piece ends there, or falls away at a shoulder. */
     private boolean stepsDown(int[] stretch, int way) {
-        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        double half = outline.acrossMm((stretch[0] + stretch[1]) / 2);
         int k = way < 0 ? stretch[2] : stretch[3];
         for (int on = k; Math.abs(outline.placeMm(on) - outline.placeMm(k)) < SHOULDER_LENGTH * half; on += way) {
             if (!within(on + way)) {
                 return true;
             }
-            if (outline.radiusMm(on + way) < (1 - SHOULDER) * half) {
+            if (outline.acrossMm(on + way) < (1 - SHOULDER) * half) {
                 return true;
             }
         }
@@ -156,7 +156,7 @@ final class EvenStretches {
 
     /** The largest radius of what is turned and seen: not in the stretch, nor in one as wide, nor in a square, nor hidden behind any of these. */
     double widestBeside(List<int[]> stretches, boolean[] flat, int[] stretch) {
-        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        double half = outline.acrossMm((stretch[0] + stretch[1]) / 2);
         boolean[] counts = new boolean[outline.count()];
         for (int k = 0; k < counts.length; k++) {
             counts[k] = !flat[k];
@@ -178,12 +178,12 @@ final class EvenStretches {
         }
         double widest = 0;
         for (int k = 0; k < counts.length; k++) {
-            widest = counts[k] ? Math.max(widest, outline.radiusMm(k)) : widest;
+            widest = counts[k] ? Math.max(widest, outline.acrossMm(k)) : widest;
         }
         return widest;
     }
 
     private boolean isAsWide(int k, double half) {
-        return Math.abs(outline.radiusMm(k) - half) < ROUNDED * half;
+        return Math.abs(outline.acrossMm(k) - half) < ROUNDED * half;
     }
 }

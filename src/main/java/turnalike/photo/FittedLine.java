@@ -41,6 +41,11 @@ final class FittedLine {
         return Math.sqrt(Math.max(0, yy - y / count * y - slope * slope * spread()) / count);
     }
 
+    /** What its slope is uncertain by, one standard deviation, if each point strays by itself. */
+    double slopeDoubt() {
+        return strays() / Math.sqrt(spread());
+    }
+
     private double spread() {
         return xx - x / count * x;
     }

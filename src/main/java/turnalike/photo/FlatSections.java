@@ -44,8 +44,16 @@ final class FlatSections {
     /** From end to end an arris stays within this share of the half width. */
     private static final double ARRIS_STAYS = 0.12;
 
+    /** The middle of a square's edges is off the axis by what its turn makes, but for so many pixels and such a share of its width: the first axis is askew. */
+    private static final double ASIDE = 1.5;
+
+    private static final double ASIDE_SHARE = 0.04;
+
     /** Lit otherwise than the rounds: light that falls the same on flats and rounds differs by far less. */
     private static final double UNLIKE = 0.12;
+
+    /** A square's shoulder is no longer than so many half sides. Common practice, no source: a lamb's tongue is one and a half. */
+    private static final double SHOULDER = 2.5;
 
     private final Picture picture;
 
@@ -72,14 +80,49 @@ final class FlatSections {
      *
      * @param from its first step, by its width
      * @param to its last
+     * @param evenFrom where its width begins not to change
+     * @param evenTo and up to where
      * @param section as it is seen
      * @param share half its side over the radius that a round of that width would have
      * @param faceOn whether one flat faces the camera; else two are seen
      * @param sure whether it is square; else it is taken for a round and may be square
+     * @param byRim whether the rim of the piece's end tells how it is turned
      */
-    record Flat(int from, int to, SquareSection section, double share, boolean faceOn, boolean sure) {
+    record Flat(
+            int from,
+            int to,
+            int evenFrom,
+            int evenTo,
+            SquareSection section,
+            double share,
+            boolean faceOn,
+            boolean sure,
+            boolean byRim) {
         int middle() {
-            return (from + to) / 2;
+            return (evenFrom + evenTo) / 2;
+        }
+
+        /**
+         * From where on, beyond an end, the piece is round all about: its shoulder keeps some of the flats as far as it is thicker than half the side.
+         *
+         * @param way 1 beyond its end, −1 beyond its start
+         */
+        int round(RoundOutline outline, int way) {
+            double half = share * outline.acrossMm(middle());
+            int k = way > 0 ? to : from;
+            int end = k;
+            while (end + way >= 0
+                    && end + way < outline.count()
+                    && outline.acrossMm(end) > half
+                    && Math.abs(outline.placeMm(end) - outline.placeMm(k)) < SHOULDER * half) {
+                end += way;
+            }
+            return end;
+        }
+
+        /** Whether a step is within the square or its shoulders, as far as these keep some of its flats. */
+        boolean keepsFlats(RoundOutline outline, int k) {
+            return round(outline, -1) <= k && k <= round(outline, 1);
         }
 
         /**
@@ -88,7 +131,7 @@ final class FlatSections {
          * @param start whether its start is meant, else its end
          */
         Optional<SquareEnd> end(SquaredContour contour, RoundOutline outline, boolean start) {
-            SquareSection seen = new SquareSection(share * outline.radiusUnits(middle()), section.arris());
+            SquareSection seen = new SquareSection(share * outline.acrossUnits(middle()), section.arris());
             return SquareEnd.of(contour, seen, outline.ray(middle()), outline.ray(start ? from : to));
         }
     }
@@ -100,7 +143,7 @@ final class FlatSections {
         List<Flat> found = new ArrayList<>();
         boolean[] flat = new boolean[outline.count()];
         stretches.stream()
-                .sorted((a, b) -> Double.compare(outline.radiusMm(b[0]), outline.radiusMm(a[0])))
+                .sorted((a, b) -> Double.compare(outline.acrossMm(b[0]), outline.acrossMm(a[0])))
                 .forEach(each -> {
                     double widest = shape.widestBeside(stretches, flat, each);
                     judged(each, widest, rounds(each), turn).ifPresent(judged -> {
@@ -118,18 +161,18 @@ final class FlatSections {
         List<Flat> sure = found.stream().filter(Flat::sure).toList();
         for (int[] each : stretches) {
             int middle = (each[0] + each[1]) / 2;
-            double radius = outline.radiusMm(middle);
+            double radius = outline.acrossMm(middle);
             Optional<Flat> like = sure.stream()
-                    .filter(flat -> Math.abs(outline.radiusMm(flat.middle()) / radius - 1) < AS_WIDE)
-                    .filter(flat -> flat.share() * outline.radiusMm(flat.middle()) * NEVER_ROUND < radius)
+                    .filter(flat -> Math.abs(outline.acrossMm(flat.middle()) / radius - 1) < AS_WIDE)
+                    .filter(flat -> flat.share() * outline.acrossMm(flat.middle()) * NEVER_ROUND < radius)
                     .findFirst();
             boolean known = sure.stream().anyMatch(flat -> flat.from() <= middle && middle <= flat.to());
             if (like.isPresent() && !known) {
                 SquareSection section = SquareSection.showing(
                         seen(middle), like.orElseThrow().section().arris());
                 found.removeIf(flat -> flat.from() <= middle && middle <= flat.to());
-                found.add(
-                        new Flat(each[2], each[3], section, section.half() / outline.radiusUnits(middle), false, true));
+                int[] wide = {each[2], each[3]};
+                found.add(square(each, wide, section, false, like.orElseThrow().byRim()));
             }
         }
     }
@@ -139,28 +182,39 @@ final class FlatSections {
         Optional<EndTurn> start = Optional.empty();
         Optional<EndTurn> end = Optional.empty();
         for (int[] each : stretches) {
-            double seen = seen((each[0] + each[1]) / 2);
-            start = each[2] == 0 ? EndTurn.of(contour, true, seen) : start;
-            end = each[3] == outline.count() - 1 ? EndTurn.of(contour, false, seen) : end;
+            start = each[2] == 0 ? turn(each, true) : start;
+            end = each[3] == outline.count() - 1 ? turn(each, false) : end;
         }
         return start.isEmpty()
                 ? end
                 : end.isEmpty() ? start : start.orElseThrow().with(end.orElseThrow());
     }
 
+    /** How a stretch that the piece begins with, or ends with, stands if it is square. */
+    private Optional<EndTurn> turn(int[] stretch, boolean start) {
+        return EndTurn.of(contour, start, seen((stretch[0] + stretch[1]) / 2));
+    }
+
+    /** The same where its rim alone says that it is no round. */
+    private Optional<EndTurn> byRim(int[] stretch) {
+        Optional<EndTurn> start = stretch[2] == 0 ? turn(stretch, true) : Optional.empty();
+        Optional<EndTurn> end = stretch[3] == outline.count() - 1 ? turn(stretch, false) : Optional.empty();
+        return start.filter(EndTurn::plain).or(() -> end.filter(EndTurn::plain));
+    }
+
     /** Y of a round's edge there. */
     private double seen(int k) {
-        double half = outline.radiusUnits(k);
+        double half = outline.acrossUnits(k);
         return half / Math.sqrt(1 - half * half);
     }
 
     /** How the piece is lit where it is surely round: narrower than the stretch and hardly sloping. */
     private Optional<AcrossLight> rounds(int[] stretch) {
-        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        double half = outline.acrossMm((stretch[0] + stretch[1]) / 2);
         int beside = Math.max(1, (int) (2 * outline.mmPerPixel() / outline.placeMm(1)));
         int[] steps = IntStream.range(beside, outline.count() - beside)
-                .filter(k -> k % beside == 0 && !outline.isHidden(k) && outline.radiusMm(k) < 0.93 * half)
-                .filter(k -> Math.abs(outline.radiusMm(k + beside) - outline.radiusMm(k - beside))
+                .filter(k -> k % beside == 0 && !outline.isHidden(k) && outline.acrossMm(k) < 0.93 * half)
+                .filter(k -> Math.abs(outline.acrossMm(k + beside) - outline.acrossMm(k - beside))
                         < 0.15 * (outline.placeMm(k + beside) - outline.placeMm(k - beside)))
                 .toArray();
         return steps.length < 12 ? Optional.empty() : Optional.of(AcrossLight.at(this::light, steps));
@@ -169,7 +223,7 @@ final class FlatSections {
     /** What a stretch is, if it is not plainly round. */
     private Optional<Flat> judged(int[] stretch, double widest, Optional<AcrossLight> rounds, Optional<EndTurn> turn) {
         int middle = (stretch[0] + stretch[1]) / 2;
-        double half = outline.radiusUnits(middle);
+        double half = outline.acrossUnits(middle);
         double seen = seen(middle);
         SquareSection widestFace = SquareSection.facing(seen);
         if (!holds(widestFace, widest)) {
@@ -178,26 +232,33 @@ final class FlatSections {
         SquareSection face = turn.map(each -> SquareSection.showing(seen, each.arris()))
                 .filter(each -> holds(each, widest))
                 .orElse(widestFace);
-        double facing = face.half() / half;
         int inner = Math.max(1, (stretch[1] - stretch[0]) / 12);
         AcrossLight light = AcrossLight.between(this::light, stretch[0] + inner, stretch[1] - inner);
         boolean unlike = rounds.isPresent() && light.unlike(rounds.orElseThrow()) > UNLIKE;
         AcrossLight.Arris arris = light.arris();
         AcrossLight.Run one = light.run(0, AcrossLight.ACROSS);
-        SquareSection byLight = SquareSection.turned(seen, arris.share() * half);
+        SquareSection byLight = SquareSection.turned(seen, arris.share() * half + outline.asideUnits(middle));
         Optional<EndTurn> same = turn.filter(each -> each.from(byLight.arris()) < NEAR_TURN);
+        Optional<SquareSection> rim = byRim(stretch)
+                .map(each -> SquareSection.showing(seen, each.arris()))
+                .filter(each -> holds(each, widest))
+                .filter(each -> showsAside(each, middle));
+        if (rim.isPresent() && unlike) {
+            int[] lit = litAlike(stretch, light, rounds.orElseThrow());
+            SquareSection section = rim.orElseThrow();
+            return Optional.of(square(stretch, lit, section, section.isFaceOn(), true));
+        }
         boolean fitsTwo = isTwo(arris, light.roundMisfit()) && (same.isPresent() || stays(stretch, arris.share()));
         if (isFlat(one) && unlike && !(fitsTwo && 2 * arris.misfit() < one.misfit())) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
-            return Optional.of(new Flat(lit[0], lit[1], face, facing, true, true));
+            return Optional.of(square(stretch, lit, face, true, turn.isPresent()));
         }
         SquareSection two =
                 same.map(each -> SquareSection.showing(seen, each.arris())).orElse(byLight);
-        double turned = two.half() / half;
         boolean plainly = unlike || isPlain(arris, light.roundMisfit());
         if (fitsTwo && plainly && holds(two, widest)) {
             int[] lit = rounds.map(each -> litAlike(stretch, light, each)).orElse(new int[] {stretch[2], stretch[3]});
-            return Optional.of(new Flat(lit[0], lit[1], two, turned, false, true));
+            return Optional.of(square(stretch, lit, two, false, same.isPresent()));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
         boolean may = isFlat(one) || (arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2);
@@ -205,8 +266,29 @@ final class FlatSections {
             return Optional.empty();
         }
         boolean faceOn = isFlat(one);
-        return Optional.of(
-                new Flat(stretch[2], stretch[3], faceOn ? face : two, faceOn ? facing : turned, faceOn, false));
+        return Optional.of(new Flat(
+                stretch[2],
+                stretch[3],
+                stretch[0],
+                stretch[1],
+                faceOn ? face : two,
+                (faceOn ? face : two).half() / half,
+                faceOn,
+                false,
+                false));
+    }
+
+    /** One that is surely square. */
+    private Flat square(int[] stretch, int[] reach, SquareSection section, boolean faceOn, boolean byRim) {
+        double share = section.half() / outline.acrossUnits((stretch[0] + stretch[1]) / 2);
+        return new Flat(reach[0], reach[1], stretch[0], stretch[1], section, share, faceOn, true, byRim);
+    }
+
+    /** Whether its edges stand as far off the axis' two sides as such a square's do, as nearly as the axis is known. */
+    private boolean showsAside(SquareSection section, int k) {
+        double aside = (section.seen(true) - section.seen(false)) / 2;
+        return Math.abs(outline.asideUnits(k) - aside)
+                < ASIDE / outline.focalPx() + ASIDE_SHARE * outline.acrossUnits(k);
     }
 
     /** Whether nothing turned stands out of such a square there. */
@@ -268,7 +350,8 @@ final class FlatSections {
     }
 
     private double light(int k, double share) {
-        PixelPoint straight = contour.sight().pixel(outline.alongUnits(k), outline.radiusUnits(k) * share);
+        double across = outline.acrossUnits(k) * share + outline.asideUnits(k);
+        PixelPoint straight = contour.sight().pixel(outline.alongUnits(k), across);
         PixelPoint pixel = lens.bent(straight.x(), straight.y());
         int px = (int) Math.max(0, Math.min(picture.width() - 1, pixel.x()));
         int py = (int) Math.max(0, Math.min(picture.height() - 1, pixel.y()));

@@ -12,6 +12,9 @@ final class FoundSquares {
     /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
     private static final double SIDE = 0.03;
 
+    /** The same where the rim of its end tells how it is turned: what is left is the view's. Of thirteen made pictures the worst was off by 0.014. */
+    private static final double SIDE_BY_RIM = 0.015;
+
     /** An end so near the piece's own, pixels, is the same. */
     private static final double SAME_PIXELS = 6;
 
@@ -63,7 +66,7 @@ final class FoundSquares {
         Optional<SquareEnd> read = flat.sure() ? flat.end(view.contour(), outline, start) : Optional.empty();
         if (read.isEmpty()) {
             // By the round that it would be, which is too far out by half a side's share of the camera's distance.
-            return new Place(told, flat.share() * outline.radiusUnits(flat.middle()) * told, told);
+            return new Place(told, flat.share() * outline.acrossUnits(flat.middle()) * told, told);
         }
         SquareEnd end = read.orElseThrow();
         double mm = Math.max(0, Math.min(length, outline.ofUnitsMm(end.place())));
@@ -84,19 +87,40 @@ final class FoundSquares {
     double radiusMm(int k) {
         Optional<Found> found = at(k);
         if (found.isEmpty() || !found.get().flat.sure()) {
-            return outline.radiusMm(k);
+            return Math.min(outline.radiusMm(k), shoulderMm(k));
         }
         // Beside its ends other rays bound it than those along its arrises.
         FlatSections.Flat flat = found.get().flat;
         int beside = (flat.to() - flat.from()) / 8;
-        return flat.share() * outline.radiusMm(Math.max(flat.from() + beside, Math.min(flat.to() - beside, k)));
+        return flat.share() * outline.acrossMm(Math.max(flat.from() + beside, Math.min(flat.to() - beside, k)));
     }
 
-    /** What a square leaves open there, and what one does that may be none. */
+    /** A shoulder keeps some of a square's flats up to where it is turned below them: it is no thicker there than half the side. */
+    private double shoulderMm(int k) {
+        return all.stream()
+                .map(Found::flat)
+                .filter(flat -> flat.sure() && flat.keepsFlats(outline, k))
+                .mapToDouble(flat -> flat.share() * outline.acrossMm(flat.middle()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** What a square and its shoulder leave open there, and what one does that may be none. */
     double doubtMm(int k) {
-        return at(k).map(found -> found.flat.sure() ? SIDE : Math.max(SIDE, 1 - found.flat.share()))
-                .map(share -> share * outline.radiusMm(k))
-                .orElse(0.0);
+        Optional<Found> found = at(k);
+        return found.map(each -> each.flat)
+                        .or(() -> all.stream()
+                                .map(Found::flat)
+                                .filter(flat -> flat.sure() && flat.keepsFlats(outline, k))
+                                .findFirst())
+                        .map(FoundSquares::doubt)
+                        .orElse(0.0)
+                * outline.radiusMm(k);
+    }
+
+    /** As a share of the radius. */
+    private static double doubt(FlatSections.Flat flat) {
+        return flat.byRim() ? SIDE_BY_RIM : flat.sure() ? SIDE : Math.max(SIDE, 1 - flat.share());
     }
 
     private Optional<Found> at(int k) {
@@ -157,7 +181,7 @@ final class FoundSquares {
     private String words(Found found) {
         FlatSections.Flat flat = found.flat;
         String lit = flat.faceOn() ? "a flat that faces the camera" : "two flats with an arris between";
-        double side = 2 * flat.share() * outline.radiusMm(flat.middle());
+        double side = 2 * flat.share() * outline.acrossMm(flat.middle());
         return flat.sure()
                 ? String.format(
                         Locale.ROOT,

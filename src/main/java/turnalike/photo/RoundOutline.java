@@ -226,6 +226,24 @@ final class RoundOutline {
         return focal;
     }
 
+    /**
+     * Half of what is seen across, both edges counting alike. A square's are no mirror images, so how sure each of them is must not move what is between:
+     * on a strip of grain the two change places from step to step.
+     */
+    double acrossMm(int k) {
+        return (leftMm(k) + rightMm(k)) / 2;
+    }
+
+    /** The same in units of the distance. */
+    double acrossUnits(int k) {
+        return acrossMm(k) / mmPerUnit;
+    }
+
+    /** How far the middle between the two edges is from the axis, to the left. */
+    double asideUnits(int k) {
+        return (left.radius(k) - right.radius(k)) / 2;
+    }
+
     double leftMm(int k) {
         return mmPerUnit * left.radius(k);
     }

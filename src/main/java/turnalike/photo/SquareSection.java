@@ -9,6 +9,8 @@ package turnalike.photo;
  *     eighth of a turn, at which a flat faces the camera
  */
 record SquareSection(double half, double arris) {
+    private static final double SLIVER = Math.toRadians(6);
+
     /** One flat that faces the camera: its two arrises are seen, at the depth 1 − half. */
     static SquareSection facing(double seen) {
         return new SquareSection(seen / (1 + seen), Math.PI / 4);
@@ -45,6 +47,11 @@ record SquareSection(double half, double arris) {
             section = new SquareSection(section.half * seen / mean, arris);
         }
         return section;
+    }
+
+    /** Whether one flat faces the camera so nearly that the next is a sliver at most: a tenth of what is seen across. */
+    boolean isFaceOn() {
+        return Math.abs(Math.abs(arris) - Math.PI / 4) < SLIVER;
     }
 
     /** How far out its edge is seen, Y without its sign, on the side where Y is positive or on the other. */

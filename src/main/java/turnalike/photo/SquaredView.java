@@ -52,7 +52,7 @@ record SquaredView(ViewFit fit, ViewFit.View view) {
         EndCap start = view.start();
         EndCap end = view.end();
         for (FlatSections.Flat flat : flats) {
-            double near = outline.radiusMm(flat.middle());
+            double near = outline.acrossMm(flat.middle());
             if (flat.sure() && outline.placeMm(flat.from()) < near) {
                 start = squared(start, flat.end(view.contour(), outline, true));
             }
