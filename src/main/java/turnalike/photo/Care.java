@@ -7,9 +7,7 @@ enum Care {
     /** So that something better is looked for, if there is any: a flat end's rim must be seen on both sides. */
     BOTH_SIDES(1, Care.MOST_SKEW_AT_RIM, Care.MOST_SKEW, Double.POSITIVE_INFINITY),
     /** For what was picked from among much else by what it looks like: what is not the piece, or not all of it, may be as slender. */
-    PICKED(0.6, Care.MOST_SKEW, Care.MOST_SKEW, Care.MOST_SKEW),
-    /** For what was picked so, one of its edges looked for anew where the other one's image lies. */
-    MIRRORED(0.6, Care.MOST_SKEW, Care.MOST_SKEW, Care.MOST_SKEW);
+    PICKED(0.6, Care.MOST_SKEW, Care.MOST_SKEW, Care.MOST_SKEW);
 
     /**
      * An end that is no flat round whose rim tells where it stands, and whose two sides differ by more than this, in pixels or in softnesses, is not seen

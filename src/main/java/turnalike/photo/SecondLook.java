@@ -1,10 +1,8 @@
 package turnalike.photo;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * A picture looked at in other ways before it is refused: what was found without its shadow, then what lies on a card or a cloth of which the picture shows
@@ -160,23 +158,12 @@ final class SecondLook {
         }
     }
 
-    /** Whatever else stands out from all round it; where none of that can be traced, without what lies on one side of it, as a shadow at its foot does. */
+    /** Whatever else stands out from all round it. */
     private Optional<PhotoTrace.Traced> picked(Optional<BodySearch.Found> found) throws Unsure {
-        List<Cores.Work<BodyFinder.Body>> bodies = OwnColours.of(whole);
-        Optional<BodyFinder.Body> before = found.map(BodySearch.Found::body);
-        for (Care care : List.of(Care.PICKED, Care.MIRRORED)) {
-            AtomicBoolean any = new AtomicBoolean();
-            Optional<PhotoTrace.Traced> trace = PickedPiece.of(bodies, before, body -> {
-                Optional<PhotoTrace.Traced> one = passed(new BodySearch.Found(body, whole), care);
-                any.compareAndSet(false, one.isPresent());
-                return one;
-            });
-            // Of two that can be traced, neither is the piece for being mended.
-            if (any.get()) {
-                return trace;
-            }
-        }
-        return Optional.empty();
+        return PickedPiece.of(
+                OwnColours.of(whole),
+                found.map(BodySearch.Found::body),
+                body -> passed(new BodySearch.Found(body, whole), Care.PICKED));
     }
 
     /** What lies wholly within an area, all else painted over. */

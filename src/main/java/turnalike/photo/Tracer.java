@@ -110,43 +110,19 @@ final class Tracer {
     }
 
     private static PhotoTrace.Traced traced(BodySearch.Found found, Asked asked, Care care) throws Unsure {
+        Picture picture = asked.picture;
+        PhotoWish wish = asked.wish;
+        SheetReading sheet = asked.sheet;
         go(asked.effort, "following its edges");
         CoarsePicture coarse = found.coarse();
-        EdgeFit.Fitted contour = contour(asked.picture, coarse, found.body(), asked.colour);
+        EdgeFit.Fitted contour = contour(picture, coarse, found.body(), asked.colour);
         go(asked.effort, "working out where the camera stood");
-        Sight.AxisLine axis = directed(found.body(), coarse.block(), asked.wish.ends());
-        PointedScale scaled = scaled(asked, contour, axis);
-        if (care != Care.MIRRORED) {
-            return told(asked, contour, scaled, care);
-        }
-        ViewFit.View view = scaled.scale().view();
-        MirroredContour.Mended laid =
-                MirroredContour.of(view.contour(), scaled.scale().lens()).orElseThrow(Tracer::notMirrored);
-        EdgeFit.Fitted mended = new EdgeFit(asked.picture, asked.colour, view.axis(), laid.x(), laid.y()).fit();
-        if (!laid.isBorneOut(mended)) {
-            throw notMirrored();
-        }
-        return told(asked, mended, scaled(asked, mended, axis), care);
-    }
-
-    /** Nobody is told so: why the piece is refused as it was found says more. */
-    private static Unsure notMirrored() {
-        return new Unsure(
-                PhotoTrace.Reason.NO_PIECE,
-                "the piece's edge could not be followed all round",
-                "take it on a plain ground of another colour, whole in the picture");
-    }
-
-    private static PointedScale scaled(Asked asked, EdgeFit.Fitted contour, Sight.AxisLine axis) throws Unsure {
-        return asked.sheet.relied().isPresent()
-                ? bySheet(asked.picture, asked.sheet, asked.wish, contour, axis)
-                : bySpan(asked.picture, asked.focal, asked.span.orElseThrow(), contour, axis, asked.wish.ends());
-    }
-
-    private static PhotoTrace.Traced told(Asked asked, EdgeFit.Fitted contour, PointedScale scaled, Care care)
-            throws Unsure {
-        Scale scale = scaled.scale().warned(asked.sheet.trouble().map(what -> what + ": it was not used"));
-        return scaled.ends().cut(new TraceReport(asked.picture, scale, contour, care).answer());
+        Sight.AxisLine axis = directed(found.body(), coarse.block(), wish.ends());
+        PointedScale scaled = sheet.relied().isPresent()
+                ? bySheet(picture, sheet, wish, contour, axis)
+                : bySpan(picture, asked.focal, asked.span.orElseThrow(), contour, axis, wish.ends());
+        Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
+        return scaled.ends().cut(new TraceReport(picture, scale, contour, care).answer());
     }
 
     private static void checkScale(SheetReading sheet, Optional<Length> span) throws Unsure {
