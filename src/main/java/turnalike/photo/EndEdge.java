@@ -30,11 +30,6 @@ record EndEdge(double chamfer, double round, double open, boolean domed) {
         return chamfer == 0 && round == 0 && !domed;
     }
 
-    /** Whether its rim has a width that is measured in a view. */
-    boolean isBroken() {
-        return chamfer > 0 || round > 0;
-    }
-
     /** The flat face's radius as a share of the piece's right behind the edge. */
     double face() {
         return 1 - chamfer - round;

@@ -140,7 +140,7 @@ final class RimChoice {
         List<RimWay> ways = new ArrayList<>();
         RimWay last = way(axis, near, start, end, true, true);
         ways.add(last);
-        for (int again = 0; again < AGAIN && last.isBroken() && last.cost() < most; again++) {
+        for (int again = 0; again < AGAIN && last.cost() < most; again++) {
             ViewFit.View seen = last.view();
             last = measured(seen.axis(), seen.logFocal(), seen.contour(), start, end);
             ways.add(last);

@@ -49,7 +49,7 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
 
     /** Whether either end has a chamfer or a rounding. */
     boolean isBroken() {
-        return view.start().edge().isBroken() || view.end().edge().isBroken();
+        return !view.start().edge().isSharp() || !view.end().edge().isSharp();
     }
 
     /** Whether the same of the ends are flat. */
