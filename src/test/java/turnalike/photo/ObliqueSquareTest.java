@@ -96,7 +96,7 @@ class ObliqueSquareTest {
                 double light = 0;
                 for (int part = 0; part < 9; part++) {
                     double right = (u + (part % 3 + 0.5) / 3 - WIDTH / 2.0) / FOCAL;
-                    double down = (v + (part / 3 + 0.5) / 3 - HEIGHT / 2.0) / FOCAL;
+                    double down = (v + (Math.floorDiv(part, 3) + 0.5) / 3 - HEIGHT / 2.0) / FOCAL;
                     double forward = (1 + aside * down) / Math.sqrt(1 + aside * aside);
                     double met =
                             met(right / forward, (down - aside) / Math.sqrt(1 + aside * aside) / forward, turn, square);
