@@ -23,6 +23,11 @@ final class EdgeFit {
      */
     private static final double WELL = 30;
 
+    /** So many times the least cost is left by a softness far beyond the best; on none of fifty pictures a better one came after that. */
+    private static final double MUCH_WORSE = 1.5;
+
+    private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
+
     /** So many points of the contour are fitted at most, in the first round and in the second. */
     private static final int FITS_AT_FIRST = 800;
 
@@ -30,21 +35,6 @@ final class EdgeFit {
 
     /** So many fitted points follow one another; the next ones begin anew, so that threads can share them and none hangs on which thread it was. */
     private static final int RUN = 60;
-
-    /**
-     * A contour whose points lie farther than this, in pixels, off the parabolas through so many to either side, in the middle, follows the threads of a
-     * weave or the grain: of pictures with plain grounds and fine cloth the roughest has 0.09, those on coarse weaves and striped cloth have 0.16 and more.
-     */
-    private static final double ROUGH = 0.12;
-
-    private static final int ROUGH_REACH = 12;
-
-    /** Then it is fitted so many times more where it runs evenly over so many points, with as many neighbours' lines mixed with each line. */
-    private static final int EVENED = 2;
-
-    private static final int EVEN_REACH = 20;
-
-    private static final int MIXED = 10;
 
     private final Picture picture;
 
@@ -56,14 +46,10 @@ final class EdgeFit {
 
     /** A closed contour, points about a pixel apart, of a piece whose axis lies about there. */
     EdgeFit(Picture picture, CoarseColour coarse, Sight.AxisLine axis, double[] x, double[] y) {
-        this(picture, coarse, axis, new EdgeLines(picture, x, y));
-    }
-
-    private EdgeFit(Picture picture, CoarseColour coarse, Sight.AxisLine axis, EdgeLines lines) {
         this.picture = picture;
         this.coarse = coarse;
         this.axis = axis;
-        this.lines = lines;
+        lines = new EdgeLines(picture, x, y);
     }
 
     /**
@@ -82,43 +68,26 @@ final class EdgeFit {
             double[] x, double[] y, double[] doubts, double softness, double sure, double burnt, double contrast) {}
 
     /** What a point strays by, in codes. */
-    record Noise(double bright, double colour) {}
+    private record Noise(double bright, double colour) {}
 
     /** Twice: the first brings the windows in place for the second and tells how much wood and ground stray. */
     Fitted fit() {
         Noise noise = new Noise(2.5, 3);
-        double softness = softness().asked(noise);
+        double softness = softness(noise, 0, SOFTNESSES.length - 1);
         // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are
         // fitted.
         Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
-        EvenedContour course =
-                new EvenedContour(once.fitted().x(), once.fitted().y(), ROUGH_REACH);
-        boolean rough = course.roughness() > ROUGH;
-        EdgeFit again = rough
-                ? evened(once.fitted())
-                : at(once.fitted().x(), once.fitted().y(), 0);
-        double soft = again.softness().near(softness, rough ? noise : once.noise());
-        for (int k = 0; rough && k < EVENED; k++) {
-            once = again.moved(soft, noise, stride(3, 2 * soft, FITS_AT_FIRST), true);
-            again = evened(once.fitted());
+        EdgeFit again = new EdgeFit(
+                picture, coarse, axis, once.fitted().x(), once.fitted().y());
+        int rank = 0;
+        while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
+            rank++;
         }
+        double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
         Fitted fitted = again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
                 .fitted();
         HollowCorners.sharpen(fitted.x(), fitted.y(), fitted.doubts(), soft);
         return fitted;
-    }
-
-    private EdgeFit at(double[] x, double[] y, int mixed) {
-        return new EdgeFit(picture, coarse, axis, new EdgeLines(picture, x, y, mixed));
-    }
-
-    private EdgeFit evened(Fitted fitted) {
-        double[][] points = new EvenedContour(fitted.x(), fitted.y(), EVEN_REACH).points();
-        return at(points[0], points[1], MIXED);
-    }
-
-    private EdgeSoftness softness() {
-        return new EdgeSoftness(picture, coarse, lines, axis);
     }
 
     private int stride(int least, double softnesses, int fits) {
@@ -276,5 +245,62 @@ final class EdgeFit {
         }
         Arrays.sort(near, 0, count);
         return (near[(count - 1) / 2] + near[count / 2]) / 2;
+    }
+
+    /**
+     * How soft the picture's edges are. Where the piece darkens towards its edge more suddenly than the model has it, the step looks softer than
+     * the lens made it, never sharper: so not the usual softness but that of the sharper quarter.
+     */
+    private double softness(Noise noise, int from, int to) {
+        int n = lines.count();
+        int every = Math.max(1, n / 40);
+        double[] found = new double[(n + every - 1) / every];
+        Cores.parts(found.length, (first, end) -> {
+            EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
+            EdgeLines.Reader reader = lines.new Reader();
+            RimLight within = new RimLight(picture, lines, axis, SOFTNESSES[(from + to) / 2]);
+            for (int k = first; k < end; k++) {
+                found[k] = softness(k * every, search, reader, within, from, to);
+            }
+        });
+        double[] told = Arrays.stream(found).filter(each -> each > 0).sorted().toArray();
+        return told.length == 0 ? 0.8 : told[told.length / 4];
+    }
+
+    /** Of the edge at one point; 0 where there is none. */
+    private double softness(int i, EdgeSearch search, EdgeLines.Reader reader, RimLight within, int from, int to) {
+        double[][] seen = reader.read(i);
+        search.coarse(coarse.along(lines.normal(i)));
+        double[] light = within.at(i);
+        double[] costs = new double[to - from + 1];
+        int least = -1;
+        double[] inside = lines.inside(i);
+        double[] outside = lines.outside(i);
+        // A lens much softer than the best one explains a line ever worse: no need to try those.
+        boolean worse = false;
+        for (int k = from; k <= to && !worse; k++) {
+            search.take(seen, inside, outside, SOFTNESSES[k]);
+            search.expect(light);
+            costs[k - from] = search.from(0);
+            search.judge();
+            if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {
+                least = k - from;
+            }
+            worse = least >= 0 && k - from > least + 1 && costs[k - from] > MUCH_WORSE * costs[least];
+        }
+        return least < 0 ? 0 : between(costs, least, from);
+    }
+
+    /** The softness of least cost, by the parabola through the least one and its neighbours; the softnesses grow by factors. */
+    private static double between(double[] costs, int least, int from) {
+        double here = SOFTNESSES[from + least];
+        if (least == 0 || least == costs.length - 1) {
+            return here;
+        }
+        double bend = costs[least - 1] - 2 * costs[least] + costs[least + 1];
+        double share = bend > 0 ? 0.5 * (costs[least - 1] - costs[least + 1]) / bend : 0;
+        double within = Math.max(-0.5, Math.min(0.5, share));
+        double next = SOFTNESSES[from + least + (within < 0 ? -1 : 1)];
+        return here * Math.pow(next / here, Math.abs(within));
     }
 }

@@ -15,32 +15,14 @@ final class EdgeLines {
 
     private final double[][] normals;
 
-    /** As a cosine: neighbours' lines that look elsewhere stand across another part of the piece. */
-    private static final double ALIKE = 0.94;
-
     /** Of each point linear red, green and blue some pixels within, then without. */
     private final double[] light;
 
-    private final int along;
-
     /** A closed contour, points about a pixel apart. */
     EdgeLines(Picture picture, double[] x, double[] y) {
-        this(picture, x, y, 0);
-    }
-
-    /**
-     * A closed contour.
-     *
-     * @param picture the picture
-     * @param x of its points, about a pixel apart
-     * @param y of them
-     * @param along how many neighbours' lines on either side are mixed with a point's own
-     */
-    EdgeLines(Picture picture, double[] x, double[] y, int along) {
         this.picture = picture;
         this.x = x;
         this.y = y;
-        this.along = along;
         normals = new double[x.length][];
         light = new double[6 * x.length];
         Cores.parts(x.length, this::learn);
@@ -98,51 +80,27 @@ final class EdgeLines {
         double[][] read(int i) {
             double[] normal = normals[i];
             boolean burnt = isBurnt(x[i] + EdgeModel.REACH * normal[0], y[i] + EdgeModel.REACH * normal[1]);
-            int before = alike(i, -1);
-            int after = alike(i, 1);
             for (int k = 0; k < EdgeModel.SAMPLES; k++) {
                 double d = -EdgeModel.REACH + k * EdgeModel.STEP;
+                double px = x[i] + d * normal[0];
+                double py = y[i] + d * normal[1];
                 Arrays.fill(summed, 0);
-                for (int j = -before; j <= after; j++) {
-                    add(Math.floorMod(i + j, x.length), d, burnt);
+                for (int side = -1; side <= 1; side++) {
+                    if (burnt) {
+                        picture.codesBetween(px + side * normal[1], py - side * normal[0], mixed);
+                    } else {
+                        picture.linearBetween(px + side * normal[1], py - side * normal[0], mixed);
+                    }
+                    for (int c = 0; c < 3; c++) {
+                        summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
+                    }
                 }
                 for (int c = 0; c < 3; c++) {
-                    double mean = summed[c] / (before + after + 1);
-                    summed[c] = burnt ? mean : Gamma.code(mean);
+                    summed[c] = burnt ? summed[c] : Gamma.code(summed[c]);
                 }
                 EdgeModel.split(summed[0], summed[1], summed[2], seen, k);
             }
             return seen;
-        }
-
-        /** How many of the neighbours that way, up to as many as are mixed, look the same way. */
-        private int alike(int i, int way) {
-            int count = 0;
-            while (count < along) {
-                double[] next = normals[Math.floorMod(i + way * (count + 1), x.length)];
-                if (next[0] * normals[i][0] + next[1] * normals[i][1] < ALIKE) {
-                    break;
-                }
-                count++;
-            }
-            return count;
-        }
-
-        /** What was written so far outward of a point, half of it from a pixel to either side. */
-        private void add(int i, double d, boolean burnt) {
-            double[] normal = normals[i];
-            double px = x[i] + d * normal[0];
-            double py = y[i] + d * normal[1];
-            for (int side = -1; side <= 1; side++) {
-                if (burnt) {
-                    picture.codesBetween(px + side * normal[1], py - side * normal[0], mixed);
-                } else {
-                    picture.linearBetween(px + side * normal[1], py - side * normal[0], mixed);
-                }
-                for (int c = 0; c < 3; c++) {
-                    summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
-                }
-            }
         }
 
         /**
