@@ -120,11 +120,6 @@ final class FlatSections {
             return end;
         }
 
-        /** Whether a step is within the square or its shoulders, as far as these keep some of its flats. */
-        boolean keepsFlats(RoundOutline outline, int k) {
-            return round(outline, -1) <= k && k <= round(outline, 1);
-        }
-
         /**
          * Where it ends, seen in this view or in another of the same piece.
          *

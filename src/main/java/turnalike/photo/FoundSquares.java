@@ -44,7 +44,7 @@ final class FoundSquares {
             Place from = place(flat, true, view, others, scale);
             Place to = place(flat, false, view, others, scale);
             if (to.mm > from.mm) {
-                all.add(new Found(flat, from, to));
+                all.add(new Found(flat, from, to, flat.round(view.outline(), -1), flat.round(view.outline(), 1)));
             }
         }
         return new FoundSquares(all, view.outline());
@@ -53,9 +53,19 @@ final class FoundSquares {
     /** An end, mm from the start; its doubt, one standard deviation; and where beyond it the piece is seen again. */
     private record Place(double mm, double doubt, double seenAgain) {}
 
-    private record Found(FlatSections.Flat flat, Place from, Place to) {
+    /**
+     * One of them.
+     *
+     * @param roundBefore the first step at which its shoulder keeps some of its flats
+     * @param roundAfter and the last
+     */
+    private record Found(FlatSections.Flat flat, Place from, Place to, int roundBefore, int roundAfter) {
         boolean holds(double mm) {
             return from.mm <= mm && mm <= to.mm;
+        }
+
+        boolean keepsFlats(int k) {
+            return flat.sure() && roundBefore <= k && k <= roundAfter;
         }
     }
 
@@ -98,8 +108,8 @@ final class FoundSquares {
     /** A shoulder keeps some of a square's flats up to where it is turned below them: it is no thicker there than half the side. */
     private double shoulderMm(int k) {
         return all.stream()
+                .filter(each -> each.keepsFlats(k))
                 .map(Found::flat)
-                .filter(flat -> flat.sure() && flat.keepsFlats(outline, k))
                 .mapToDouble(flat -> flat.share() * outline.acrossMm(flat.middle()))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
@@ -108,12 +118,8 @@ final class FoundSquares {
     /** What a square and its shoulder leave open there, and what one does that may be none. */
     double doubtMm(int k) {
         Optional<Found> found = at(k);
-        return found.map(each -> each.flat)
-                        .or(() -> all.stream()
-                                .map(Found::flat)
-                                .filter(flat -> flat.sure() && flat.keepsFlats(outline, k))
-                                .findFirst())
-                        .map(FoundSquares::doubt)
+        return found.or(() -> all.stream().filter(each -> each.keepsFlats(k)).findFirst())
+                        .map(each -> doubt(each.flat))
                         .orElse(0.0)
                 * outline.radiusMm(k);
     }
@@ -185,7 +191,7 @@ final class FoundSquares {
         return flat.sure()
                 ? String.format(
                         Locale.ROOT,
-                        "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm, its ends known to %.1f mm: measure it.",
+                        "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm, its ends known to %.1f mm if its shoulders are cut square; the corners of a rounded or sloping one end sooner than is seen: measure it.",
                         found.from.mm,
                         found.to.mm,
                         lit,

@@ -48,13 +48,14 @@ record StraightRun(double widens, double doubt) {
             }
             // From a corner a straight line may begin a little later than the first place that it passes for one.
             int best = from;
+            int last = to;
             for (int k = from + 1; k < middle; k++) {
                 int end = line.longest(k);
-                if (end - k > line.longest(best) - best) {
+                if (end - k > last - best) {
                     best = k;
+                    last = end;
                 }
             }
-            int last = line.longest(best);
             if (line.leaves(best, last)) {
                 double slope = line.slope(best, last);
                 double doubt = Math.hypot(TURNED, PIXELS / line.pixels(best, last));

@@ -3,17 +3,13 @@ package turnalike.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Optional;
+import java.util.Locale;
 import java.util.SplittableRandom;
-import javax.imageio.ImageIO;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import turnalike.effort.Effort;
 import turnalike.trace.Profile;
-import turnalike.units.Angle;
-import turnalike.units.Length;
 
 /** Invented balusters seen from near, square at both ends: where the squares end. The pictures are drawn by asking which points are wood. */
 class SquareEndTest {
@@ -28,10 +24,6 @@ class SquareEndTest {
     private static final double FIRST = 95;
 
     private static final double SECOND = 505;
-
-    private static final int WIDTH = 1040;
-
-    private static final int HEIGHT = 360;
 
     /** The radius at a place, of what is turned. */
     private static double turned(double place) {
@@ -68,39 +60,22 @@ class SquareEndTest {
     }
 
     private static PhotoTrace.Traced traced(double turn) throws IOException {
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
-        SplittableRandom dice = new SplittableRandom(5);
-        double[] wood = {0.42, 0.24, 0.11};
-        for (int v = 0; v < HEIGHT; v++) {
-            for (int u = 0; u < WIDTH; u++) {
-                double inside = 0;
-                double light = 0;
-                for (int part = 0; part < 9; part++) {
-                    int down = part / 3;
-                    double along = (u + (part % 3 + 0.5) / 3 - WIDTH / 2.0) / FOCAL;
-                    double across = (v + (down + 0.5) / 3 - HEIGHT / 2.0) / FOCAL;
-                    double met = met(along, across, turn);
-                    inside += met < 0 ? 0 : 1 / 9.0;
-                    light += Math.max(0, met) / 9;
-                }
-                int rgb = 0;
-                for (int c = 0; c < 3; c++) {
-                    int code = (int)
-                            Math.round(Gamma.code(light * wood[c] + (1 - inside) * 0.55) + 1.5 * dice.nextGaussian());
-                    rgb = (rgb << 8) | Math.max(0, Math.min(255, code));
-                }
-                image.setRGB(u, v, rgb);
-            }
-        }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", bytes);
-        PhotoWish wish = new PhotoWish(
-                Optional.of(Length.ofMm(LENGTH)),
-                Optional.empty(),
-                Optional.of(Angle.ofDegrees(Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL)))));
-        PhotoTrace trace = PhotoTrace.of(bytes.toByteArray(), wish, Effort.unlimited());
+        PhotoTrace trace = new AskedPoints(1040, 360, FOCAL, 0, 0, 1.5)
+                .trace(LENGTH, (along, across) -> met(along, across, turn));
         assertThat(trace).as("%s", trace).isInstanceOf(PhotoTrace.Traced.class);
         return (PhotoTrace.Traced) trace;
+    }
+
+    /** What the answer says that a square's ends are known to. */
+    private static double known(PhotoTrace.Traced traced, Profile.Stretch square) {
+        String from = String.format(Locale.ROOT, "From %.0f to", square.from().mm());
+        String words = traced.warnings().stream()
+                .filter(each -> each.startsWith(from))
+                .findFirst()
+                .orElseThrow();
+        Matcher told = Pattern.compile("its ends known to ([0-9.]+) mm if").matcher(words);
+        assertThat(told.find()).as(words).isTrue();
+        return Double.parseDouble(told.group(1));
     }
 
     private static void endsAreFound(double degrees) throws IOException {
@@ -112,6 +87,8 @@ class SquareEndTest {
         assertThat(first.to().mm()).as("turned by %s°", degrees).isCloseTo(FIRST, within(1.0));
         assertThat(second.from().mm()).as("turned by %s°", degrees).isCloseTo(SECOND, within(1.0));
         assertThat(second.to().mm()).isEqualTo(LENGTH);
+        assertThat(first.to().mm()).isCloseTo(FIRST, within(2 * known(traced, first)));
+        assertThat(second.from().mm()).isCloseTo(SECOND, within(2 * known(traced, second)));
         assertThat(traced.profile().stations().get(100).radius().mm()).isCloseTo(HALF, within(0.03 * HALF));
         // What is turned keeps its size: the scale hangs on the squares' own ends.
         assertThat(traced.profile().stations().get(620).radius().mm()).isCloseTo(turned(310), within(0.15));

@@ -188,8 +188,8 @@ class TraceNotesInGermanTest {
                         "Member 4 rests on what was not seen: measure it on the piece.",
                         "Member 4 may as well be of another kind, for all that the picture shows: measure there.",
                         "Members 4 and 6 may as well be of another kind, for all that the picture shows: measure there.",
-                        "From 0 to 96 mm it is lit as a flat that faces the camera, and taken for a square of 44.2 mm, its ends known to 0.6 mm: measure it.",
-                        "From 0 to 91 mm it is lit as two flats with an arris between, and taken for a square of 44.4 mm, its ends known to 0.6 mm: measure it.",
+                        "From 0 to 96 mm it is lit as a flat that faces the camera, and taken for a square of 44.2 mm, its ends known to 0.6 mm if its shoulders are cut square; the corners of a rounded or sloping one end sooner than is seen: measure it.",
+                        "From 0 to 91 mm it is lit as two flats with an arris between, and taken for a square of 44.4 mm, its ends known to 0.6 mm if its shoulders are cut square; the corners of a rounded or sloping one end sooner than is seen: measure it.",
                         "From 8 to 90 mm it may be square, lit somewhat as two flats with an arris between; not sure, so it is taken for a round: if it is square, its side is some 44.0 mm.",
                         "one edge is hardly told from the ground over 56 per cent of the length: there the radii rest on the other edge",
                         "Angle of view: the camera's data: as a lens of 39 mm on film, and the sheet's squares.")))
