@@ -68,9 +68,9 @@ final class LearntBody {
             middle = (from + to) / 2;
         }
         BodyFinder.Body body = new BodyFinder.Body(own.data, x, y, angle, from, to, half);
-        BodyFinder.Body mirrored = MirrorBody.of(picture, body);
-        BodyFinder.checkRim(mirrored.mask(), width, height);
-        return mirrored;
+        BodyFinder.Body wood = OneHue.of(picture, MirrorBody.of(picture, body));
+        BodyFinder.checkRim(wood.mask(), width, height);
+        return wood;
     }
 
     /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */

@@ -18,15 +18,6 @@ final class PatchBody {
 
     private static final double LEAST_ASTRAY = 1.2;
 
-    /** Shares of red and blue in the light of a cross section stray less than this in one piece of wood. */
-    private static final double HUE = 0.05;
-
-    /** So far a shine takes wood from its own hue towards white at most. */
-    private static final double SHINE = 0.5;
-
-    /** A lathe's centre is taken to be no wider than this share of the piece's end; wider, it is the piece. */
-    private static final double MOST_CENTRE = 0.75;
-
     /** Half the width of what is closed within a patch, coarse pixels. */
     private static final int PORES = 2;
 
@@ -159,7 +150,7 @@ final class PatchBody {
         while (last > first && filled[last] == 0) {
             last--;
         }
-        int[] within = ofOneHue(first, last);
+        int[] within = new OneHue(sides, hue).within(first, last);
         int count = within[1] - within[0] + 1;
         if (count < 20) {
             return Optional.empty();
@@ -181,50 +172,6 @@ final class PatchBody {
         }
         return Optional.of(
                 new BodyFinder.Body(painted(within), x, y, angle, from + within[0], from + within[1], widest));
-    }
-
-    /** Without what is of another hue at the ends: a lathe's centres. */
-    private int[] ofOneHue(int first, int last) {
-        int middleFrom = first + (last - first) / 5;
-        int middleTo = last - (last - first) / 5;
-        double[] usual = new double[2];
-        for (int c = 0; c < 2; c++) {
-            double[] core = Arrays.copyOfRange(hue[c], middleFrom, middleTo + 1);
-            Arrays.sort(core);
-            usual[c] = core[core.length / 2];
-        }
-        int start = first;
-        while (start < middleFrom && differs(start, usual)) {
-            start++;
-        }
-        int end = last;
-        while (end > middleTo && differs(end, usual)) {
-            end--;
-        }
-        return new int[] {isCentre(start, -1, start - first) ? start : first, isCentre(end, 1, last - end) ? end : last
-        };
-    }
-
-    /** Whether what lies so long beyond an end is thin as a centre is there, and not the piece itself with a shine on it. */
-    private boolean isCentre(int end, int way, int length) {
-        int near = Math.min(length, 4);
-        double beyond = 0;
-        double within = 0;
-        for (int k = 1; k <= near; k++) {
-            beyond += sides[0][end + way * k] + sides[1][end + way * k];
-            within += sides[0][end - way * k] + sides[1][end - way * k];
-        }
-        return beyond < MOST_CENTRE * within;
-    }
-
-    /** Whether a cross section is of another hue. Wood with a shine on it goes some way from its own hue towards white, as steel does wholly. */
-    private boolean differs(int t, double[] usual) {
-        double[] off = {hue[0][t] - usual[0], hue[1][t] - usual[1]};
-        double[] white = {1 / 3.0 - usual[0], 1 / 3.0 - usual[1]};
-        double square = white[0] * white[0] + white[1] * white[1];
-        double share = square == 0 ? 1 : (off[0] * white[0] + off[1] * white[1]) / square;
-        double shine = Math.max(0, Math.min(SHINE, share));
-        return Math.abs(off[0] - shine * white[0]) > HUE || Math.abs(off[1] - shine * white[1]) > HUE;
     }
 
     private byte[] painted(int[] within) {
