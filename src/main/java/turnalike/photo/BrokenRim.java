@@ -15,6 +15,12 @@ final class BrokenRim {
 
     private static final int CHAMFERS = 14;
 
+    /** A chamfer's corners are taken off by one of these. */
+    private static final double[] EASED = {0.25, 0.55};
+
+    /** Sandpaper takes the corners off chamfers up to so many steps wide; wider ones would pass for roundings. */
+    private static final int EASED_CHAMFERS = 10;
+
     private static final double ROUND_STEP = 0.05;
 
     private static final int ROUNDS = 20;
@@ -28,6 +34,11 @@ final class BrokenRim {
     /** So many steps of what was tried, what is looked for is unsure by at most. */
     private static final double MOST_OPEN = 3;
 
+    /** A rim as wide as a bulge asks is found in so many halvings, and no wider than this: a wider one leaves no face. */
+    private static final int HALVINGS = 10;
+
+    private static final double WIDEST_ROUND = 0.69;
+
     /** A log that bends by no more than this near its least leaves the rim as open as may be. */
     private static final double LEAST_BEND = 1e-4;
 
@@ -37,7 +48,7 @@ final class BrokenRim {
     static List<EndEdge> kinds(SquaredContour contour, boolean start) {
         EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
-        chamfered(contour, start, sharp).ifPresent(edges::add);
+        chamfer(contour, start, sharp).ifPresent(edges::add);
         rounded(contour, start, sharp).ifPresent(edges::add);
         if (sharp.bulgesTooMuch()) {
             edges.add(EndEdge.DOME);
@@ -50,9 +61,52 @@ final class BrokenRim {
         if (known.isSharp() || known.domed()) {
             return known;
         }
+        if (known.byBulge()) {
+            return byBulge(contour, start, known.round() > 0).orElse(known);
+        }
         EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
-        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
+        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfer(contour, start, sharp))
                 .orElse(EndEdge.SHARP);
+    }
+
+    /**
+     * A rim so wide that the end bulges as it is seen to, if any is: where neither face nor flank tells how wide it is, this view can be the right one
+     * with that rim.
+     *
+     * @param round whether it is rounded over, else chamfered
+     */
+    static Optional<EndEdge> byBulge(SquaredContour contour, boolean start, boolean round) {
+        DoubleFunction<EndEdge> edge = round ? EndEdge::rounded : share -> EndEdge.eased(share, EASED[0]);
+        double least = 0;
+        double most = round ? WIDEST_ROUND : CHAMFER_STEP * CHAMFERS;
+        if (!(EndCap.face(contour, start, EndEdge.SHARP).disagreement() > 0)
+                || !(EndCap.face(contour, start, edge.apply(most)).disagreement() < 0)) {
+            return Optional.empty();
+        }
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (least + most) / 2;
+            boolean wider = EndCap.face(contour, start, edge.apply(middle)).disagreement() > 0;
+            least = wider ? middle : least;
+            most = wider ? most : middle;
+        }
+        return Optional.of(edge.apply((least + most) / 2).asItBulges());
+    }
+
+    /** A chamfer, its corners sharp or eased, as explains the contour best. */
+    private static Optional<EndEdge> chamfer(SquaredContour contour, boolean start, EndCap sharp) {
+        Optional<EndEdge> best = chamfered(contour, start, sharp);
+        for (double eased : EASED) {
+            Optional<EndEdge> other =
+                    best(contour, start, share -> EndEdge.eased(share, eased), CHAMFER_STEP, EASED_CHAMFERS, sharp);
+            if (other.isPresent() && (best.isEmpty() || astray(contour, start, other) < astray(contour, start, best))) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private static double astray(SquaredContour contour, boolean start, Optional<EndEdge> edge) {
+        return astray(EndCap.of(contour, start, edge.orElseThrow()));
     }
 
     private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {

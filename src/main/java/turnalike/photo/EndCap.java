@@ -33,6 +33,9 @@ record EndCap(
     /** By so many of its uncertainties a dome bulges more than a flat end. */
     private static final double SURELY = 2;
 
+    /** What bulges by less more than a flat end, as a log, is one whose rim is worn. */
+    private static final double LEAST_DOMED = 0.15;
+
     /** So far, as a log, a bulge may be from what is expected while edges are chosen: a lean of two or three degrees makes as much. */
     private static final double MOST_LIKELY = 0.25;
 
@@ -51,6 +54,16 @@ record EndCap(
 
     private static final double MOST_ASTRAY = 10;
 
+    /**
+     * What strays by more than this, pixels, across the face and along the flank, does so over long stretches, not point by point: no form explains it, and how much
+     * better one does than another counts for less. By trying.
+     */
+    private static final double LITTLE = 0.15;
+
+    private static final double LITTLE_BESIDE = 0.25;
+
+    private static final double TEMPERED = 0.35;
+
     /** At so many parts of an end's radius its two sides are compared; one place is taken to be no farther apart than this, in pixels. */
     private static final int SKEWS = 20;
 
@@ -64,6 +77,11 @@ record EndCap(
         return flat || square;
     }
 
+    /** Whether it says how the piece leans. */
+    boolean tellsLean() {
+        return flat && !edge.byBulge();
+    }
+
     /** Where the end stands along the axis, if that is known. */
     double place() {
         return edge.place(apex, behind);
@@ -73,7 +91,12 @@ record EndCap(
     double astray() {
         double across = Math.max(ACROSS, Math.min(MOST_ASTRAY, misfit));
         double beside = Math.hypot(BESIDE, Math.min(MOST_ASTRAY, strays));
-        return Math.log(across) + ALONG * Math.log(beside);
+        return tempered(across, LITTLE) + ALONG * tempered(beside, LITTLE_BESIDE);
+    }
+
+    /** The log of what is strayed by, that of more than so much counting for less. */
+    private static double tempered(double strays, double little) {
+        return strays < little ? Math.log(strays) : Math.log(little) + TEMPERED * Math.log(strays / little);
     }
 
     /** Whether it bulges as some view would have it that is not far off. */
@@ -83,12 +106,12 @@ record EndCap(
 
     /** Whether it bulges by more than its rim as a sharp one would, surely: a dome does. */
     boolean bulgesTooMuch() {
-        return edge.isSharp() && misfit < MOST_MISFIT && disagreement > SURELY * uncertainty;
+        return edge.isSharp() && misfit < MOST_MISFIT && disagreement > Math.max(LEAST_DOMED, SURELY * uncertainty);
     }
 
     /** Whether it looks like a dome. */
     boolean isDome() {
-        return edge.domed() && misfit < MOST_MISFIT && disagreement > 0;
+        return edge.domed() && misfit < MOST_MISFIT && disagreement > LEAST_DOMED;
     }
 
     /** Whether it looks like a ball. */
@@ -114,7 +137,8 @@ record EndCap(
 
     /** The same end in another view of it. */
     static EndCap again(EndCap known, SquaredContour contour, boolean start) {
-        EndCap seen = of(contour, start, known.edge);
+        EndEdge edge = known.edge.byBulge() ? BrokenRim.again(contour, start, known.edge) : known.edge;
+        EndCap seen = of(contour, start, edge);
         return known.square ? seen.squared(known.behind) : seen;
     }
 

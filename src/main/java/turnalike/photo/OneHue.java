@@ -46,7 +46,8 @@ final class OneHue {
         }
         double[][] sides = new double[2][count];
         double[][] hue = new double[2][count];
-        Strip strip = new Strip(body.x(), body.y(), body.angle(), from, from + count - 1, (int) Math.ceil(body.widest()) + 2);
+        Strip strip =
+                new Strip(body.x(), body.y(), body.angle(), from, from + count - 1, (int) Math.ceil(body.widest()) + 2);
         for (int t = 0; t < count; t++) {
             double[] light = new double[3];
             for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {
@@ -62,7 +63,9 @@ final class OneHue {
             hue[1][t] = light[2] / whole;
         }
         int[] within = new OneHue(sides, hue).within(0, count - 1);
-        return within[0] == 0 && within[1] == count - 1 ? body : cut(picture, body, strip, from + within[0], from + within[1]);
+        return within[0] == 0 && within[1] == count - 1
+                ? body
+                : cut(picture, body, strip, from + within[0], from + within[1]);
     }
 
     private static BodyFinder.Body cut(CoarsePicture picture, BodyFinder.Body body, Strip strip, int from, int to) {

@@ -28,6 +28,11 @@ final class RimChoice {
 
     private static final int MOST_TRIES = 8;
 
+    /** From so many kinds of rims that is done, none of which costs by so much more than the best. */
+    private static final double NOT_FAR = 60;
+
+    private static final int KINDS = 3;
+
     /** What costs by so much more than sharp rims is not looked at again. */
     private static final double FAR = 12;
 
@@ -88,10 +93,13 @@ final class RimChoice {
         ways = apart(ways);
         double leastStart = ways.stream().mapToDouble(RimWay::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(RimWay::end).min().orElse(0);
-        return weighed(ways.stream()
+        ViewFit.View view = weighed(ways.stream()
                 .map(way -> way.held(leastStart, leastEnd))
                 .sorted(Comparator.comparingDouble(RimWay::cost))
                 .toList());
+        return view.withEnds(
+                DomeOrRim.of(view.start(), view.contour(), true, points[0]),
+                DomeOrRim.of(view.end(), view.contour(), false, points[1]));
     }
 
     /** Each once, though it is come to from several beginnings. */
@@ -126,12 +134,24 @@ final class RimChoice {
         for (Cores.Work<List<RimWay>> each : broken) {
             ways.addAll(each.done());
         }
-        RimWay best =
-                ways.stream().min(Comparator.comparingDouble(RimWay::cost)).orElseThrow();
-        ways.addAll(beside(best));
+        for (RimWay each : likelyKinds(ways)) {
+            ways.addAll(beside(each));
+        }
         ways.add(startNotAsked.done());
         ways.add(endNotAsked.done());
         return ways;
+    }
+
+    /** The best way, and the best ones of a few other kinds of rims that cost hardly more. */
+    private static List<RimWay> likelyKinds(List<RimWay> ways) {
+        List<RimWay> best = new ArrayList<>();
+        ways.stream().sorted(Comparator.comparingDouble(RimWay::cost)).forEach(way -> {
+            boolean near = best.isEmpty() || way.cost() < best.get(0).cost() + NOT_FAR;
+            if (near && best.size() < KINDS && best.stream().noneMatch(way::hasSuchRims)) {
+                best.add(way);
+            }
+        });
+        return best;
     }
 
     /** The ways with such edges, one of them at least not sharp: how far it reaches is told the better, the nearer the view is to the true one. */

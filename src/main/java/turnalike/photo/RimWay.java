@@ -12,7 +12,7 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
     /** What an end that fits no rim at all costs, and what a chamfer or a rounding costs: the usual end of a piece is sawn off. Both by trying. */
     private static final double NO_RIM = 16;
 
-    private static final double SELDOM = 8;
+    private static final double SELDOM = 5;
 
     /** What an end costs that is a ball as far as is seen, and a dome. By trying. */
     private static final double BALL = 6;
@@ -56,6 +56,12 @@ record RimWay(ViewFit.View view, double strays, double start, double end) {
     boolean hasSuchEnds(RimWay other) {
         return view.start().flat() == other.view.start().flat()
                 && view.end().flat() == other.view.end().flat();
+    }
+
+    /** Whether both ends' rims are of the same kinds. */
+    boolean hasSuchRims(RimWay other) {
+        return view.start().edge().isLike(other.view.start().edge())
+                && view.end().edge().isLike(other.view.end().edge());
     }
 
     /** Whether it is the same come to from another beginning, which counts once. */

@@ -18,10 +18,10 @@ record Ring(double place, double pixels, double unit, double doubt, double[] cur
      * By how much more likely a bend is for each part of a whole leap that it has more than another, as a log. Of a rim that leaps by 0.6 one that leaps by 0.57
      * is a sixth as likely. From 20 to 160 does about as well.
      */
-    private static final double TELLING = 60;
+    private static final double TELLING = 30;
 
     /** So often what leaps best is no rim but a shadow's border or a streak of the wood: then any bend is as likely. */
-    private static final double ASTRAY = 0.1;
+    private static final double ASTRAY = 0.2;
 
     /** The doubt is laid out to so many of its standard deviations. */
     private static final double FAR = 4;

@@ -33,7 +33,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
     private static final double PLAIN = 0.4;
 
     /** What the lean of all rims may be off by in common, radians: places and radii are read in a view that is about right. */
-    private static final double COMMON = Math.toRadians(0.15);
+    private static final double COMMON = Math.toRadians(0.3);
 
     /** Where rims leave so much of the variance, they say nothing; that counts so much of what was known, so that it can be reckoned with. */
     private static final double OPEN = 0.95;

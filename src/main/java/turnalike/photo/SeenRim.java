@@ -15,6 +15,9 @@ sealed interface SeenRim {
         if (edge.round() > 0) {
             return Rounded.of(radius, edge, place);
         }
+        if (edge.eased() > 0) {
+            return Eased.of(radius, edge, place);
+        }
         return edge.chamfer() > 0 ? Chamfered.of(radius, edge.face(), place) : new Sharp(radius);
     }
 
@@ -85,6 +88,65 @@ sealed interface SeenRim {
                 return seen(y, face);
             }
             return Math.abs(y) <= to ? level + slope * (Math.abs(y) - from) : share * seen(y, whole);
+        }
+    }
+
+    /**
+     * A chamfer the corners of which are taken off: between the straight line from the face to the flank and the quarter of a circle, as circles
+     * round the axis, the outermost of which is seen; a table by Y as a rounding's.
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Eased(double[] x, double most) implements SeenRim {
+        private static final int STEPS = 48;
+
+        private static final int CIRCLES = 24;
+
+        private static final double REACHED = 0.9999;
+
+        static Eased of(double radius, EndEdge edge, double place) {
+            double wide = radius * edge.chamfer();
+            double most = REACHED * radius / Math.sqrt(1 - radius * radius);
+            double[] x = new double[STEPS + 1];
+            for (int k = 0; k <= STEPS; k++) {
+                double share = 1 - (double) k / STEPS;
+                double y = most * (1 - share * share);
+                for (int i = 0; i <= CIRCLES; i++) {
+                    double circle = radius - wide + wide * out((double) i / CIRCLES, edge.eased());
+                    if (y <= circle / Math.sqrt(1 - circle * circle)) {
+                        x[k] = Math.max(
+                                x[k], (1 - wide * deep((double) i / CIRCLES, edge.eased()) / place) * seen(y, circle));
+                    }
+                }
+            }
+            return new Eased(x, most);
+        }
+
+        /** Where the face stands whose outermost circle is seen at so much X on the axis. */
+        static double place(double apex, double radius, EndEdge edge) {
+            double wide = radius * edge.chamfer();
+            double place = Double.POSITIVE_INFINITY;
+            for (int i = 0; i <= CIRCLES; i++) {
+                double share = (double) i / CIRCLES;
+                double circle = radius - wide + wide * out(share, edge.eased());
+                place = Math.min(place, apex * (1 - circle) + wide * deep(share, edge.eased()));
+            }
+            return place;
+        }
+
+        /** How far out from the face's rim to the flank, and how deep behind the face, as shares of the width. */
+        private static double out(double share, double eased) {
+            return (1 - eased) * share + eased * Math.sin(Math.PI / 2 * share);
+        }
+
+        private static double deep(double share, double eased) {
+            return (1 - eased) * share + eased * (1 - Math.cos(Math.PI / 2 * share));
+        }
+
+        @Override
+        public double at(double y) {
+            double at = STEPS * (1 - Math.sqrt(Math.max(0, 1 - Math.abs(y) / most)));
+            int k = Math.min(STEPS - 1, (int) at);
+            return x[k] + (at - k) * (x[k + 1] - x[k]);
         }
     }
 

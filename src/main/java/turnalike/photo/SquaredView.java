@@ -13,14 +13,23 @@ import java.util.Optional;
 record SquaredView(ViewFit fit, ViewFit.View view) {
     private static final int ROUNDS = 2;
 
+    /** How far a square's end may be seen to stand before the axis, as a share of how far its section does there. */
+    private static final double LEAST_BEFORE = 0.4;
+
+    private static final double MOST_BEFORE = 1.6;
+
     /** Of a piece without squares the view stays as it is. */
     static SquaredView of(Picture picture, Lens lens, ViewFit fit, ViewFit.View view, double lengthMm) throws Unsure {
         List<FlatSections.Flat> flats = flats(picture, lens, view, lengthMm);
         SquaredView best = new SquaredView(fit, squared(view, flats, lengthMm));
         for (int round = 0; round < ROUNDS && !flats.isEmpty(); round++) {
             ViewFit.View last = best.view;
+            // Where their ends stand tells the scale, and so where along the piece they are.
+            List<FlatSections.Flat> scaled = flats(picture, lens, last, lengthMm);
             KnownSquares known = KnownSquares.of(
-                    flats, outline(last, lengthMm), last.contour().sight());
+                    scaled.isEmpty() ? flats : scaled,
+                    outline(last, lengthMm),
+                    last.contour().sight());
             ViewFit held = fit.with(known);
             ViewFit.View next = held.fit(last.axis(), picture, lens);
             flats = flats(picture, lens, next, lengthMm).stream()
@@ -54,16 +63,25 @@ record SquaredView(ViewFit fit, ViewFit.View view) {
         for (FlatSections.Flat flat : flats) {
             double near = outline.acrossMm(flat.middle());
             if (flat.sure() && outline.placeMm(flat.from()) < near) {
-                start = squared(start, flat.end(view.contour(), outline, true));
+                start = squared(start, flat, flat.end(view.contour(), outline, true), outline);
             }
             if (flat.sure() && lengthMm - outline.placeMm(flat.to()) < near) {
-                end = squared(end, flat.end(view.contour(), outline, false));
+                end = squared(end, flat, flat.end(view.contour(), outline, false), outline);
             }
         }
         return view.withEnds(start, end);
     }
 
-    private static EndCap squared(EndCap cap, Optional<SquareEnd> end) {
-        return end.map(each -> cap.squared(1 - each.place() / cap.apex())).orElse(cap);
+    private static EndCap squared(EndCap cap, FlatSections.Flat flat, Optional<SquareEnd> end, RoundOutline outline) {
+        double half = flat.share() * outline.acrossUnits(flat.middle());
+        double near = 1 - new SquareSection(half, flat.section().arris()).near(0);
+        return end.map(each -> 1 - each.place() / cap.apex())
+                .map(read -> cap.squared(before(read, near)))
+                .orElse(cap);
+    }
+
+    /** Its near side or arris stands before the axis about as far as the section's does; what is read otherwise is no end of it. */
+    static double before(double read, double near) {
+        return read > LEAST_BEFORE * near && read < MOST_BEFORE * near ? read : near;
     }
 }

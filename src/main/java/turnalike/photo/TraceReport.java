@@ -224,11 +224,11 @@ final class TraceReport {
             warnings.add(
                     "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
         }
-        if (!view.start().flat() || !view.end().flat()) {
+        if (!view.start().tellsLean() || !view.end().tellsLean()) {
             warnings.add(String.format(
                     Locale.ROOT,
                     "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f° is allowed for",
-                    view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
+                    view.start().tellsLean() ? "its far end" : view.end().tellsLean() ? "its start end" : "its ends",
                     Math.toDegrees(view.tiltUncertainty())));
         } else if (Math.abs(view.tilt()) > Math.toRadians(8)) {
             warnings.add("the piece leans %.0f° out of the picture: take it again squarely"

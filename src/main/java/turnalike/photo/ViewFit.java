@@ -155,7 +155,7 @@ final class ViewFit {
 
     /** Whether a view explains an end: one that it does not leads a view astray that is asked for it once more. */
     private static boolean agrees(EndCap cap) {
-        return off(cap) < MOST_OFF * MOST_OFF;
+        return off(cap) < MOST_OFF * MOST_OFF && !cap.edge().byBulge();
     }
 
     private ViewFit with(Rings seen) {

@@ -81,7 +81,7 @@ class RingsTest {
     void a_lens_that_bends_bends_no_rim() throws Unsure, IOException {
         Lens barrel = new Lens(0.08, -0.01, SteppedPiece.WIDTH / 2.0, SteppedPiece.HEIGHT / 2.0);
         Rings rings = read(new SteppedPiece(SHOULDERS, new SteppedPiece.Seen(1, -25, barrel), EVEN), 1);
-        assertThat(Math.toDegrees(rings.tilt())).isCloseTo(1, within(0.25));
+        assertThat(Math.toDegrees(rings.tilt())).isCloseTo(1, within(0.35));
     }
 
     @Test
@@ -154,7 +154,7 @@ class RingsTest {
         assertThat(both.tiltUncertainty()).isLessThan(0.9 * ends.tiltUncertainty());
         assertThat(Math.abs(both.tilt() - Math.toRadians(-1.5)))
                 .isLessThan(Math.abs(ends.tilt() - Math.toRadians(-1.5)))
-                .isLessThan(Math.toRadians(0.4));
+                .isLessThan(Math.toRadians(0.45));
     }
 
     /** Shade on the start end's face: it bulges by three fifths more than it does, as no view would show it. */

@@ -53,6 +53,37 @@ class SeenRimTest {
         assertThat(edge.place(apex, RADIUS)).isCloseTo(place, within(1e-6));
     }
 
+    /** Between a chamfer with sharp corners and a quarter round: of all its circles the farthest out at that Y. */
+    private static double easedAt(double wide, double eased, double place, double y) {
+        double most = 0;
+        for (int i = 0; i <= 4000; i++) {
+            double share = i / 4000.0;
+            double out = (1 - eased) * share + eased * Math.sin(Math.PI / 2 * share);
+            double deep = (1 - eased) * share + eased * (1 - Math.cos(Math.PI / 2 * share));
+            double radius = RADIUS * (1 - wide + wide * out);
+            // Of that circle the near point at Y: y(1 − r cos t) = r sin t.
+            double tilted = Math.hypot(1, y) * radius;
+            double turn = tilted < y ? Double.NaN : Math.asin(Math.min(1, y / tilted)) - Math.atan(y);
+            double x = (place - RADIUS * wide * deep) / (1 - radius * Math.cos(turn));
+            most = Double.isNaN(x) ? most : Math.max(most, x);
+        }
+        return most;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.1, 0.25, 0.3", "0.25, 0.25, 0.3", "0.3, 0.55, 0.3", "0.2, 0.55, 0.15", "0.2, 0.55, -0.4"})
+    void an_eased_chamfer_is_where_its_farthest_circles_are(double wide, double eased, double place) {
+        EndEdge edge = EndEdge.eased(wide, eased);
+        SeenRim rim = SeenRim.of(RADIUS, edge, Math.abs(place));
+        for (double share : new double[] {0, 0.3, 0.6, 0.85}) {
+            double y = share * RADIUS;
+            assertThat(Math.abs(place) * rim.at(y))
+                    .as("at %s", share)
+                    .isCloseTo(easedAt(wide, eased, Math.abs(place), y), within(5e-5));
+        }
+        assertThat(edge.place(place * rim.at(0), RADIUS)).isCloseTo(place, within(1e-6));
+    }
+
     @Test
     void a_rim_that_is_hardly_rounded_is_a_sharp_one() {
         SeenRim sharp = SeenRim.of(RADIUS, EndEdge.SHARP, 0.3);

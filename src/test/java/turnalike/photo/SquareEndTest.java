@@ -60,8 +60,8 @@ class SquareEndTest {
     }
 
     private static PhotoTrace.Traced traced(double turn) throws IOException {
-        PhotoTrace trace = new AskedPoints(1040, 360, FOCAL, 0, 0, 1.5)
-                .trace(LENGTH, (along, across) -> met(along, across, turn));
+        PhotoTrace trace =
+                new AskedPoints(1040, 360, FOCAL, 0, 0, 1.5).trace(LENGTH, (along, across) -> met(along, across, turn));
         assertThat(trace).as("%s", trace).isInstanceOf(PhotoTrace.Traced.class);
         return (PhotoTrace.Traced) trace;
     }
@@ -120,6 +120,14 @@ class SquareEndTest {
         endsAreFound(45);
         endsAreFound(46);
         endsAreFound(-45);
+    }
+
+    /** Read at the inner shoulder, an end stood ten times as far before the axis as the square is thick, and the piece came out a tenth too thick. */
+    @Test
+    void an_end_read_somewhere_else_stands_as_the_section_does() {
+        assertThat(SquaredView.before(0.27, 0.026)).isEqualTo(0.026);
+        assertThat(SquaredView.before(-0.01, 0.026)).isEqualTo(0.026);
+        assertThat(SquaredView.before(0.024, 0.026)).isEqualTo(0.024);
     }
 
     @Test

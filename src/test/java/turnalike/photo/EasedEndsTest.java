@@ -1,0 +1,99 @@
+package turnalike.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import turnalike.units.Angle;
+
+/** Cylinders with chamfered ends whose corners sandpaper has taken off: taken for chamfers with sharp corners they came out a third too narrow. */
+class EasedEndsTest {
+    private static final int WIDTH = 1600;
+
+    private static final int HEIGHT = 1200;
+
+    private static final double FOCAL = 1400;
+
+    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
+
+    private static final double HALF = 0.45;
+
+    private static final double RADIUS = 0.045;
+
+    private static final double WIDE = 0.22;
+
+    private static final double EASED = 0.5;
+
+    /** From the start's face to the end's. */
+    private static List<double[]> piece() {
+        List<double[]> circles = new ArrayList<>();
+        for (int k = 0; k <= 60; k++) {
+            circles.add(new double[] {-HALF + deep(k / 60.0), out(k / 60.0)});
+        }
+        for (int k = 60; k >= 0; k--) {
+            circles.add(new double[] {HALF - deep(k / 60.0), out(k / 60.0)});
+        }
+        return circles;
+    }
+
+    private static double out(double share) {
+        return RADIUS * (1 - WIDE + WIDE * ((1 - EASED) * share + EASED * Math.sin(Math.PI / 2 * share)));
+    }
+
+    private static double deep(double share) {
+        return RADIUS * WIDE * ((1 - EASED) * share + EASED * (1 - Math.cos(Math.PI / 2 * share)));
+    }
+
+    private static ViewFit fit(double lean) {
+        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
+        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
+        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
+        double[][] points = HullContour.of(piece(), sight, 0.05);
+        return new ViewFit(
+                points[0], points[1], new double[points[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-2, 0, 1.5})
+    void eased_chamfers_tell_the_lean(double lean) throws Unsure {
+        ViewFit.View view = fit(lean).fit(AXIS);
+        assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.7));
+        double length = (view.end().place() - view.start().place()) * Math.exp(view.logFocal());
+        assertThat(length).isCloseTo(2 * HALF, within(0.0045 * 2 * HALF));
+    }
+
+    @Test
+    void a_rim_as_wide_as_it_bulges_agrees_with_every_view() throws Unsure {
+        for (double lean : new double[] {-1, 0, 1}) {
+            SquaredContour contour = fit(0).contour(AXIS, 0, Math.toRadians(lean));
+            for (boolean round : new boolean[] {false, true}) {
+                EndEdge edge = BrokenRim.byBulge(contour, true, round).orElseThrow();
+                EndCap cap = EndCap.of(contour, true, edge);
+                assertThat(cap.disagreement()).isCloseTo(0, within(0.01));
+                assertThat(cap.tellsLean()).isFalse();
+                // The same in another view is as wide as it bulges there.
+                SquaredContour other = fit(0).contour(AXIS, 0, Math.toRadians(lean + 0.5));
+                assertThat(EndCap.again(cap, other, true).disagreement()).isCloseTo(0, within(0.01));
+            }
+        }
+    }
+
+    @Test
+    void a_sharp_end_has_no_rim_that_bulges_so_little() throws Unsure {
+        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
+        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
+        List<double[]> sharp = List.of(new double[] {-HALF, RADIUS}, new double[] {HALF, RADIUS});
+        double[][] points = HullContour.of(sharp, new Sight(FOCAL, WIDTH, HEIGHT, AXIS, 0), 0.02);
+        ViewFit fit = new ViewFit(
+                points[0], points[1], new double[points[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+        // Seen as leaning so, its start bulges by less than a sharp end would.
+        SquaredContour contour = fit.contour(AXIS, 0, Math.toRadians(2));
+        assertThat(EndCap.of(contour, true, EndEdge.SHARP).disagreement()).isNegative();
+        assertThat(BrokenRim.byBulge(contour, true, true)).isEmpty();
+    }
+}
