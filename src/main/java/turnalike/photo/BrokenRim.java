@@ -48,7 +48,7 @@ final class BrokenRim {
     static List<EndEdge> kinds(SquaredContour contour, boolean start) {
         EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
-        chamfer(contour, start, sharp).ifPresent(edges::add);
+        chamfered(contour, start, sharp).ifPresent(edges::add);
         rounded(contour, start, sharp).ifPresent(edges::add);
         if (sharp.bulgesTooMuch()) {
             edges.add(EndEdge.DOME);
@@ -65,7 +65,7 @@ final class BrokenRim {
             return byBulge(contour, start, known.round() > 0).orElse(known);
         }
         EndCap sharp = EndCap.of(contour, start, EndEdge.SHARP);
-        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfer(contour, start, sharp))
+        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
                 .orElse(EndEdge.SHARP);
     }
 
@@ -93,24 +93,21 @@ final class BrokenRim {
     }
 
     /** A chamfer, its corners sharp or eased, as explains the contour best. */
-    private static Optional<EndEdge> chamfer(SquaredContour contour, boolean start, EndCap sharp) {
-        Optional<EndEdge> best = chamfered(contour, start, sharp);
+    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {
+        Optional<EndEdge> best = best(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
+        double least = astray(contour, start, best);
         for (double eased : EASED) {
             Optional<EndEdge> other =
                     best(contour, start, share -> EndEdge.eased(share, eased), CHAMFER_STEP, EASED_CHAMFERS, sharp);
-            if (other.isPresent() && (best.isEmpty() || astray(contour, start, other) < astray(contour, start, best))) {
-                best = other;
-            }
+            double astray = astray(contour, start, other);
+            best = astray < least ? other : best;
+            least = Math.min(astray, least);
         }
         return best;
     }
 
     private static double astray(SquaredContour contour, boolean start, Optional<EndEdge> edge) {
-        return astray(EndCap.of(contour, start, edge.orElseThrow()));
-    }
-
-    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {
-        return best(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
+        return edge.map(each -> astray(EndCap.of(contour, start, each))).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, EndCap sharp) {

@@ -19,10 +19,13 @@ final class DomeOrRim {
      * @param points of it that speak for themselves
      */
     static EndCap of(EndCap cap, SquaredContour contour, boolean start, double points) {
+        if (!cap.isDome()) {
+            return cap;
+        }
         EndCap best = cap;
         double least = RimWay.cost(cap, points) + SELDOM;
         for (boolean round : new boolean[] {false, true}) {
-            Optional<EndEdge> edge = cap.isDome() ? BrokenRim.byBulge(contour, start, round) : Optional.empty();
+            Optional<EndEdge> edge = BrokenRim.byBulge(contour, start, round);
             if (edge.isPresent()) {
                 EndCap broken = EndCap.of(contour, start, edge.orElseThrow());
                 double cost = RimWay.cost(broken, points);

@@ -120,14 +120,18 @@ final class FlatSections {
             return end;
         }
 
+        /** Its section as an outline has it, of this view or of another of the same piece. */
+        SquareSection seen(RoundOutline outline) {
+            return new SquareSection(share * outline.acrossUnits(middle()), section.arris());
+        }
+
         /**
          * Where it ends, seen in this view or in another of the same piece.
          *
          * @param start whether its start is meant, else its end
          */
         Optional<SquareEnd> end(SquaredContour contour, RoundOutline outline, boolean start) {
-            SquareSection seen = new SquareSection(share * outline.acrossUnits(middle()), section.arris());
-            return SquareEnd.of(contour, seen, outline.ray(middle()), outline.ray(start ? from : to));
+            return SquareEnd.of(contour, seen(outline), outline.ray(middle()), outline.ray(start ? from : to));
         }
     }
 

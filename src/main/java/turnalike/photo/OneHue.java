@@ -44,25 +44,10 @@ final class OneHue {
         if (count < 1) {
             return body;
         }
-        double[][] sides = new double[2][count];
-        double[][] hue = new double[2][count];
         Strip strip =
                 new Strip(body.x(), body.y(), body.angle(), from, from + count - 1, (int) Math.ceil(body.widest()) + 2);
-        for (int t = 0; t < count; t++) {
-            double[] light = new double[3];
-            for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {
-                int pixel = strip.pixel(from + t - strip.from(), h / 2.0, picture.width(), picture.height());
-                if (pixel >= 0 && body.mask()[pixel] > 0) {
-                    int side = h < 0 ? 1 : 0;
-                    sides[side][t] = Math.max(sides[side][t], Math.abs(h) / 2.0);
-                    picture.addLight(pixel, light);
-                }
-            }
-            double whole = Math.max(1e-9, light[0] + light[1] + light[2]);
-            hue[0][t] = light[0] / whole;
-            hue[1][t] = light[2] / whole;
-        }
-        int[] within = new OneHue(sides, hue).within(0, count - 1);
+        CrossSections sections = CrossSections.of(picture, body.mask(), strip);
+        int[] within = new OneHue(sections.sides(), sections.hue()).within(0, count - 1);
         return within[0] == 0 && within[1] == count - 1
                 ? body
                 : cut(picture, body, strip, from + within[0], from + within[1]);

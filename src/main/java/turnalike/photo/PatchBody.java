@@ -33,17 +33,9 @@ final class PatchBody {
 
     private double angle;
 
-    private double cos;
+    private Strip strip;
 
-    private double sin;
-
-    private int from;
-
-    private double[][] sides = new double[2][0];
-
-    private double[] filled = new double[0];
-
-    private double[][] hue = new double[2][0];
+    private CrossSections sections;
 
     private PatchBody(CoarsePicture picture, byte[] patch, Blob blob) {
         this.picture = picture;
@@ -52,11 +44,13 @@ final class PatchBody {
         y = blob.y();
         angle = blob.angle();
         reach = (int) Math.ceil(4 * Math.sqrt(12) * blob.deviation() / 2) + 6;
+        strip = strip(blob);
+        sections = CrossSections.of(picture, patch, strip);
         for (int round = 0; round < 3; round++) {
-            measure(blob);
             straighten();
+            strip = strip(blob);
+            sections = CrossSections.of(picture, patch, strip);
         }
-        measure(blob);
     }
 
     /**
@@ -94,45 +88,17 @@ final class PatchBody {
         return solid;
     }
 
-    private void measure(Blob blob) {
-        cos = Math.cos(angle);
-        sin = Math.sin(angle);
-        from = (int) Math.floor(blob.from()) - 2;
-        int count = (int) Math.ceil(blob.to()) + 2 - from + 1;
-        sides = new double[2][count];
-        filled = new double[count];
-        hue = new double[2][count];
-        for (int t = 0; t < count; t++) {
-            int pixels = 0;
-            double[] light = new double[3];
-            for (int h = -2 * reach; h <= 2 * reach; h++) {
-                int pixel = pixel(t, h / 2.0);
-                if (pixel >= 0 && patch[pixel] > 0) {
-                    pixels++;
-                    int side = h < 0 ? 1 : 0;
-                    sides[side][t] = Math.max(sides[side][t], Math.abs(h) / 2.0);
-                    picture.addLight(pixel, light);
-                }
-            }
-            double whole = Math.max(1e-9, light[0] + light[1] + light[2]);
-            filled[t] = pixels / Math.max(1, 2 * (sides[0][t] + sides[1][t]) + 1);
-            hue[0][t] = light[0] / whole;
-            hue[1][t] = light[2] / whole;
-        }
-    }
-
-    private int pixel(int t, double across) {
-        int px = (int) Math.floor(x + (from + t) * cos - across * sin);
-        int py = (int) Math.floor(y + (from + t) * sin + across * cos);
-        return px < 0 || py < 0 || px >= picture.width() || py >= picture.height() ? -1 : py * picture.width() + px;
+    private Strip strip(Blob blob) {
+        return new Strip(x, y, angle, Math.floor(blob.from()) - 2, Math.ceil(blob.to()) + 2, reach);
     }
 
     /** Moves the axis midway between the sides. */
     private void straighten() {
+        double[][] sides = sections.sides();
         StraightLine middle = new StraightLine();
-        for (int t = 0; t < filled.length; t++) {
-            if (filled[t] > 0) {
-                middle.add(from + t, (sides[0][t] - sides[1][t]) / 2);
+        for (int t = 0; t < strip.count(); t++) {
+            if (sections.filled()[t] > 0) {
+                middle.add(strip.from() + t, (sides[0][t] - sides[1][t]) / 2);
             }
         }
         double[] line = middle.solved();
@@ -142,6 +108,8 @@ final class PatchBody {
     }
 
     private Optional<BodyFinder.Body> body() {
+        double[][] sides = sections.sides();
+        double[] filled = sections.filled();
         int first = 0;
         int last = filled.length - 1;
         while (first < last && filled[first] == 0) {
@@ -150,7 +118,7 @@ final class PatchBody {
         while (last > first && filled[last] == 0) {
             last--;
         }
-        int[] within = new OneHue(sides, hue).within(first, last);
+        int[] within = new OneHue(sides, sections.hue()).within(first, last);
         int count = within[1] - within[0] + 1;
         if (count < 20) {
             return Optional.empty();
@@ -170,15 +138,15 @@ final class PatchBody {
         if (!mirrored || !solid || count < 3 * widest) {
             return Optional.empty();
         }
-        return Optional.of(
-                new BodyFinder.Body(painted(within), x, y, angle, from + within[0], from + within[1], widest));
+        return Optional.of(new BodyFinder.Body(
+                painted(within), x, y, angle, strip.from() + within[0], strip.from() + within[1], widest));
     }
 
     private byte[] painted(int[] within) {
         byte[] mask = new byte[patch.length];
         for (int t = within[0]; t <= within[1]; t++) {
-            for (double h = -sides[1][t]; h <= sides[0][t]; h += 0.5) {
-                int pixel = pixel(t, h);
+            for (double h = -sections.sides()[1][t]; h <= sections.sides()[0][t]; h += 0.5) {
+                int pixel = strip.pixel(t, h, picture.width(), picture.height());
                 if (pixel >= 0) {
                     mask[pixel] = 1;
                 }

@@ -16,7 +16,7 @@ record Ring(double place, double pixels, double unit, double doubt, double[] cur
 
     /**
      * By how much more likely a bend is for each part of a whole leap that it has more than another, as a log. Of a rim that leaps by 0.6 one that leaps by 0.57
-     * is a sixth as likely. From 20 to 160 does about as well.
+     * is two fifths as likely.
      */
     private static final double TELLING = 30;
 

@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * How the near half of a flat end's rim is seen: at each Y the X farthest out, over the place of the face.
  */
@@ -92,33 +94,61 @@ sealed interface SeenRim {
     }
 
     /**
-     * A chamfer the corners of which are taken off: between the straight line from the face to the flank and the quarter of a circle, as circles
-     * round the axis, the outermost of which is seen; a table by Y as a rounding's.
+     * A table by Y, for they are asked often. Its places stand the closer together the nearer to the side, where the rim turns into the flank.
+     *
+     * @param x at each place of the table: evenly by how far the root of what Y lacks of the most has fallen, as a share
+     * @param most the largest Y
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Eased(double[] x, double most) implements SeenRim {
+    record Table(double[] x, double most) implements SeenRim {
+        /** So much of the largest Y is reached, where no ray would touch anything of a rim that is rounded off. */
+        private static final double REACHED = 0.9999;
+
+        static Table of(double radius, int steps, DoubleUnaryOperator farthest) {
+            double most = REACHED * radius / Math.sqrt(1 - radius * radius);
+            double[] x = new double[steps + 1];
+            for (int k = 0; k <= steps; k++) {
+                double share = 1 - (double) k / steps;
+                x[k] = farthest.applyAsDouble(most * (1 - share * share));
+            }
+            return new Table(x, most);
+        }
+
+        @Override
+        public double at(double y) {
+            int steps = x.length - 1;
+            double at = steps * (1 - Math.sqrt(Math.max(0, 1 - Math.abs(y) / most)));
+            int k = Math.min(steps - 1, (int) at);
+            return x[k] + (at - k) * (x[k + 1] - x[k]);
+        }
+    }
+
+    /**
+     * A chamfer the corners of which are taken off: between the straight line from the face to the flank and the quarter of a circle, as circles
+     * round the axis, the outermost of which is seen.
+     */
+    final class Eased {
         private static final int STEPS = 48;
 
         private static final int CIRCLES = 24;
 
-        private static final double REACHED = 0.9999;
+        private Eased() {}
 
-        static Eased of(double radius, EndEdge edge, double place) {
+        static SeenRim of(double radius, EndEdge edge, double place) {
+            return Table.of(radius, STEPS, y -> farthest(radius, edge, place, y));
+        }
+
+        private static double farthest(double radius, EndEdge edge, double place, double y) {
             double wide = radius * edge.chamfer();
-            double most = REACHED * radius / Math.sqrt(1 - radius * radius);
-            double[] x = new double[STEPS + 1];
-            for (int k = 0; k <= STEPS; k++) {
-                double share = 1 - (double) k / STEPS;
-                double y = most * (1 - share * share);
-                for (int i = 0; i <= CIRCLES; i++) {
-                    double circle = radius - wide + wide * out((double) i / CIRCLES, edge.eased());
-                    if (y <= circle / Math.sqrt(1 - circle * circle)) {
-                        x[k] = Math.max(
-                                x[k], (1 - wide * deep((double) i / CIRCLES, edge.eased()) / place) * seen(y, circle));
-                    }
+            double most = 0;
+            for (int i = 0; i <= CIRCLES; i++) {
+                double share = (double) i / CIRCLES;
+                double circle = radius - wide + wide * out(share, edge.eased());
+                if (y <= circle / Math.sqrt(1 - circle * circle)) {
+                    most = Math.max(most, (1 - wide * deep(share, edge.eased()) / place) * seen(y, circle));
                 }
             }
-            return new Eased(x, most);
+            return most;
         }
 
         /** Where the face stands whose outermost circle is seen at so much X on the axis. */
@@ -141,47 +171,23 @@ sealed interface SeenRim {
         private static double deep(double share, double eased) {
             return (1 - eased) * share + eased * (1 - Math.cos(Math.PI / 2 * share));
         }
-
-        @Override
-        public double at(double y) {
-            double at = STEPS * (1 - Math.sqrt(Math.max(0, 1 - Math.abs(y) / most)));
-            int k = Math.min(STEPS - 1, (int) at);
-            return x[k] + (at - k) * (x[k + 1] - x[k]);
-        }
     }
 
-    /**
-     * The outermost of all balls that fill the rounding, each of which has its middle on one circle: a table by Y, for they are asked often. Its places
-     * stand the closer together the nearer to the side, where the rounding turns into the flank.
-     *
-     * @param x at each place of the table: evenly by how far the root of what Y lacks of the most has fallen, as a share
-     * @param most the largest Y
-     */
-    @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Rounded(double[] x, double most) implements SeenRim {
+    /** The outermost of all balls that fill the rounding, each of which has its middle on one circle. */
+    final class Rounded {
         private static final int STEPS = 64;
-
-        /** So much of the largest Y is reached, where no ray would touch any ball that is rounded off. */
-        private static final double REACHED = 0.9999;
 
         /** How finely the ball is looked for, which lies the farther round the rim the farther out from the axis. */
         private static final int HALVINGS = 26;
 
         private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-        static Rounded of(double radius, EndEdge edge, double place) {
+        private Rounded() {}
+
+        static SeenRim of(double radius, EndEdge edge, double place) {
             double ball = radius * edge.round();
             double ring = radius - ball;
-            double most = REACHED * radius / Math.sqrt(1 - radius * radius);
-            double[] x = new double[STEPS + 1];
-            for (int k = 0; k <= STEPS; k++) {
-                x[k] = farthest(place - ball, ring, ball, most * (1 - square(1 - (double) k / STEPS))) / place;
-            }
-            return new Rounded(x, most);
-        }
-
-        private static double square(double value) {
-            return value * value;
+            return Table.of(radius, STEPS, y -> farthest(place - ball, ring, ball, y) / place);
         }
 
         /** Of all balls the one farthest out: by the golden section, as farther round they come nearer and then fall back. */
@@ -227,13 +233,6 @@ sealed interface SeenRim {
                 return -1 - Math.abs(y - across / deep);
             }
             return (-b - Math.sqrt(under)) / a;
-        }
-
-        @Override
-        public double at(double y) {
-            double at = STEPS * (1 - Math.sqrt(Math.max(0, 1 - Math.abs(y) / most)));
-            int k = Math.min(STEPS - 1, (int) at);
-            return x[k] + (at - k) * (x[k + 1] - x[k]);
         }
     }
 }

@@ -73,8 +73,7 @@ record SquaredView(ViewFit fit, ViewFit.View view) {
     }
 
     private static EndCap squared(EndCap cap, FlatSections.Flat flat, Optional<SquareEnd> end, RoundOutline outline) {
-        double half = flat.share() * outline.acrossUnits(flat.middle());
-        double near = 1 - new SquareSection(half, flat.section().arris()).near(0);
+        double near = 1 - flat.seen(outline).near(0);
         return end.map(each -> 1 - each.place() / cap.apex())
                 .map(read -> cap.squared(before(read, near)))
                 .orElse(cap);

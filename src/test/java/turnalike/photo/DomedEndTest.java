@@ -4,11 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.trace.Profile;
-import turnalike.units.Angle;
 
 /** Half an ellipsoid at an end bulges as a flat end does that is seen from farther aside: taken for one, the piece came out a per cent short. */
 class DomedEndTest {
@@ -37,12 +35,8 @@ class DomedEndTest {
     }
 
     private static ViewFit.View view(double high, double lean) throws Unsure {
-        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
         Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
-        double[][] points = HullContour.of(domed(high), sight, 0.08);
-        double[] doubts = new double[points[0].length];
-        return new ViewFit(points[0], points[1], doubts, WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE).fit(AXIS);
+        return HullContour.fit(domed(high), sight, WIDTH, HEIGHT, 0.08).fit(AXIS);
     }
 
     @ParameterizedTest

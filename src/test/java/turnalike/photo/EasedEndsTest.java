@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import turnalike.units.Angle;
 
 /** Cylinders with chamfered ends whose corners sandpaper has taken off: taken for chamfers with sharp corners they came out a third too narrow. */
 class EasedEndsTest {
@@ -49,19 +47,15 @@ class EasedEndsTest {
         return RADIUS * WIDE * ((1 - EASED) * share + EASED * (1 - Math.cos(Math.PI / 2 * share)));
     }
 
-    private static ViewFit fit(double lean) {
-        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
+    private static ViewFit fit(List<double[]> circles, double lean, double noise) {
         Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
-        double[][] points = HullContour.of(piece(), sight, 0.05);
-        return new ViewFit(
-                points[0], points[1], new double[points[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+        return HullContour.fit(circles, sight, WIDTH, HEIGHT, noise);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-2, 0, 1.5})
     void eased_chamfers_tell_the_lean(double lean) throws Unsure {
-        ViewFit.View view = fit(lean).fit(AXIS);
+        ViewFit.View view = fit(piece(), lean, 0.05).fit(AXIS);
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.7));
         double length = (view.end().place() - view.start().place()) * Math.exp(view.logFocal());
         assertThat(length).isCloseTo(2 * HALF, within(0.0045 * 2 * HALF));
@@ -69,15 +63,16 @@ class EasedEndsTest {
 
     @Test
     void a_rim_as_wide_as_it_bulges_agrees_with_every_view() throws Unsure {
+        ViewFit fit = fit(piece(), 0, 0.05);
         for (double lean : new double[] {-1, 0, 1}) {
-            SquaredContour contour = fit(0).contour(AXIS, 0, Math.toRadians(lean));
+            SquaredContour contour = fit.contour(AXIS, 0, Math.toRadians(lean));
             for (boolean round : new boolean[] {false, true}) {
                 EndEdge edge = BrokenRim.byBulge(contour, true, round).orElseThrow();
                 EndCap cap = EndCap.of(contour, true, edge);
                 assertThat(cap.disagreement()).isCloseTo(0, within(0.01));
                 assertThat(cap.tellsLean()).isFalse();
                 // The same in another view is as wide as it bulges there.
-                SquaredContour other = fit(0).contour(AXIS, 0, Math.toRadians(lean + 0.5));
+                SquaredContour other = fit.contour(AXIS, 0, Math.toRadians(lean + 0.5));
                 assertThat(EndCap.again(cap, other, true).disagreement()).isCloseTo(0, within(0.01));
             }
         }
@@ -85,12 +80,8 @@ class EasedEndsTest {
 
     @Test
     void a_sharp_end_has_no_rim_that_bulges_so_little() throws Unsure {
-        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
         List<double[]> sharp = List.of(new double[] {-HALF, RADIUS}, new double[] {HALF, RADIUS});
-        double[][] points = HullContour.of(sharp, new Sight(FOCAL, WIDTH, HEIGHT, AXIS, 0), 0.02);
-        ViewFit fit = new ViewFit(
-                points[0], points[1], new double[points[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+        ViewFit fit = fit(sharp, 0, 0.02);
         // Seen as leaning so, its start bulges by less than a sharp end would.
         SquaredContour contour = fit.contour(AXIS, 0, Math.toRadians(2));
         assertThat(EndCap.of(contour, true, EndEdge.SHARP).disagreement()).isNegative();

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import turnalike.units.Angle;
 
 /** A handle, bowed along its length and well rounded over at both ends: what is right behind a rim is seen from a flank that runs neither level nor straight. */
 class HandleEndsTest {
@@ -64,17 +62,7 @@ class HandleEndsTest {
     @ParameterizedTest
     @CsvSource({"-3, 0.3", "-1, 0.3", "0, 0.3", "2, 0.3", "3, 0.3", "-2.5, 0", "-1, 0", "2, 0", "3, 0"})
     void rounded_ends_tell_how_far_a_piece_leans(double lean, double thicker) throws Unsure {
-        double usual = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(usual)), CameraData.NONE, WIDTH, HEIGHT);
-        double[][] points = HullContour.of(handle(0.45, thicker), sight(lean), 0.05);
-        ViewFit.View view = new ViewFit(
-                        points[0],
-                        points[1],
-                        new double[points[0].length],
-                        WIDTH,
-                        HEIGHT,
-                        guess,
-                        ViewFit.TiltGuess.BY_EYE)
+        ViewFit.View view = HullContour.fit(handle(0.45, thicker), sight(lean), WIDTH, HEIGHT, 0.05)
                 .fit(AXIS);
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.6));
         assertThat(Math.abs(view.tilt() - Math.toRadians(lean))).isLessThan(2 * view.tiltUncertainty());

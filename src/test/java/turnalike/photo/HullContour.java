@@ -3,13 +3,24 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import turnalike.units.Angle;
 
 /** The contour of a body that is nowhere hollow: the hull of its circles seen one by one, by no formula of the program's. */
 final class HullContour {
     private static final int TURNS = 720;
 
     private HullContour() {}
+
+    /** What is seen, to be fitted by a camera of which the lens is known and which was held square by eye. */
+    static ViewFit fit(List<double[]> circles, Sight sight, int width, int height, double noise) {
+        Angle view = Angle.ofDegrees(Math.toDegrees(2 * Math.atan(width / 2.0 / sight.focal())));
+        FocalGuess guess = FocalGuess.of(Optional.of(view), CameraData.NONE, width, height);
+        double[][] points = of(circles, sight, noise);
+        double[] doubts = new double[points[0].length];
+        return new ViewFit(points[0], points[1], doubts, width, height, guess, ViewFit.TiltGuess.BY_EYE);
+    }
 
     /**
      * X and Y of a point to each pixel of the contour.

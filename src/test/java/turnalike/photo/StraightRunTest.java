@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import turnalike.units.Angle;
 
 /** What a cylinder says of a view that is wrong; and what says nothing: a taper, a swelling. */
 class StraightRunTest {
@@ -27,12 +25,8 @@ class StraightRunTest {
 
     /** A body that is nowhere hollow, seen by a camera that leans by so much and taken for one held square. */
     private static List<StraightRun> runs(List<double[]> circles, double lean) throws Unsure {
-        double angle = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(angle)), CameraData.NONE, WIDTH, HEIGHT);
         Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
-        double[][] points = HullContour.of(circles, sight, 0.05);
-        double[] doubts = new double[points[0].length];
-        ViewFit fit = new ViewFit(points[0], points[1], doubts, WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+        ViewFit fit = HullContour.fit(circles, sight, WIDTH, HEIGHT, 0.05);
         Sight.AxisLine axis = fit.straightened(AXIS, 0, 0);
         SquaredContour contour = fit.contour(axis, 0, 0);
         EndCap start = EndCap.of(contour, true, EndEdge.SHARP);
