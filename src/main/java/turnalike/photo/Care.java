@@ -47,6 +47,6 @@ enum Care {
         if (!cap.isPlaced() || (cap.flat() && cap.uncertainty() > HARDLY_SEEN)) {
             return share * MOST_SKEW;
         }
-        return share * (cap.flat() ? cap.edge().isSharp() ? atRim : atBroken : atSquare);
+        return share * (cap.flat() ? cap.edge().equals(EndEdge.SHARP) ? atRim : atBroken : atSquare);
     }
 }

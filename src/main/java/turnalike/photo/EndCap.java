@@ -13,6 +13,7 @@ package turnalike.photo;
  * @param edge what was done to the rim
  * @param misfit how far the contour strays from such a rim, in pixels, across the end's face
  * @param strays how far it strays from the whole of such an end's outline, some of its flank as well
+ * @param open what its place is known to, over the distance, one standard deviation; 0 before forms were weighed
  */
 record EndCap(
         boolean flat,
@@ -23,27 +24,28 @@ record EndCap(
         double uncertainty,
         EndEdge edge,
         double misfit,
-        double strays) {
-    /** Rounded over by more than this, an end has hardly a face that could tell anything. */
-    private static final double BALL = 0.7;
-
+        double strays,
+        double open) {
     /** What strays by more than this, in pixels, is no end of such a form. */
     private static final double MOST_MISFIT = 0.8;
 
-    /** By so many of its uncertainties a dome bulges more than a flat end. */
-    private static final double SURELY = 2;
+    /** A dome's points are asked so deep, of its radius, beyond what a flat face bulges by. */
+    private static final double DOME_DEEP = 0.7;
 
-    /** What bulges by less more than a flat end, as a log, is one whose rim is worn. */
-    private static final double LEAST_DOMED = 0.15;
+    /** A face whose bulge's log is farther from what the view asks is not a flat one. */
+    private static final double MOST_OFF = 0.5;
 
-    /** So far, as a log, a bulge may be from what is expected while edges are chosen: a lean of two or three degrees makes as much. */
-    private static final double MOST_LIKELY = 0.25;
+    /** No round end's bulge's log is less than a flat one's by more: three degrees of lean make as much. */
+    private static final double LEAST_BULGE = -0.35;
 
-    /** What is not known of an edge leaves the bulge open by so much at least. */
-    private static final double UNSURE = 0.04;
+    /** Below this share of what is expected a bulge's log tells no more. */
+    private static final double LEAST_TOLD = 0.2;
 
-    /** And that a rim taken for sharp may be a little worn. Both by trying. */
-    private static final double UNSURE_SHARP = 0.02;
+    /** Stands for the bulge's log of an end that is straight or hollow. */
+    private static final double HOLLOW = -5;
+
+    /** Nearer to where a steep flank touches the rim than this share of its width, the contour turns into it. */
+    private static final double BEFORE_FLANK = 0.98;
 
     /** A face or a flank strays by so much, pixels, in any case; and so many points of the flank are asked for each of the face. */
     private static final double ACROSS = 0.03;
@@ -70,16 +72,21 @@ record EndCap(
     private static final double MOST_SKEW = 5;
 
     /** So much of the rim is asked, of its radius: nearer to its side the contour runs along the piece and tells nothing. */
-    static final double ASKED = 0.94;
+    private static final double ASKED = 0.94;
+
+    /** So far out from the axis the rim is asked, Y. */
+    static double asked(EndFlank.Seen flank) {
+        return Math.min(ASKED * flank.rim(), flank.isSteep() ? BEFORE_FLANK * flank.joint() : flank.rim());
+    }
 
     /** Whether it is known where the end stands, and not only how far it is seen to reach. */
     boolean isPlaced() {
         return flat || square;
     }
 
-    /** Whether it says how the piece leans. */
-    boolean tellsLean() {
-        return flat && !edge.byBulge();
+    /** Whether it surely bulges less than such an end can in a view that is about right. Of all round ends a flat one with a sharp rim bulges least. */
+    boolean bulgesTooLittle() {
+        return disagreement < LEAST_BULGE - 2 * uncertainty;
     }
 
     /** Where the end stands along the axis, if that is known. */
@@ -99,26 +106,6 @@ record EndCap(
         return strays < little ? Math.log(strays) : Math.log(little) + TEMPERED * Math.log(strays / little);
     }
 
-    /** Whether it bulges as some view would have it that is not far off. */
-    boolean isLikely() {
-        return Math.abs(disagreement) < MOST_LIKELY;
-    }
-
-    /** Whether it bulges by more than its rim as a sharp one would, surely: a dome does. */
-    boolean bulgesTooMuch() {
-        return edge.isSharp() && misfit < MOST_MISFIT && disagreement > Math.max(LEAST_DOMED, SURELY * uncertainty);
-    }
-
-    /** Whether it looks like a dome. */
-    boolean isDome() {
-        return edge.domed() && misfit < MOST_MISFIT && disagreement > LEAST_DOMED;
-    }
-
-    /** Whether it looks like a ball. */
-    boolean isBall() {
-        return edge.round() >= BALL && misfit < MOST_MISFIT && isLikely();
-    }
-
     /** The flat face's radius, in units of the distance. */
     double radius() {
         return behind * edge.face();
@@ -127,18 +114,22 @@ record EndCap(
     /** An end that tells nothing of the view. */
     private static EndCap rounded(double apex, double radius) {
         return new EndCap(
-                false, false, apex, radius, 0, 1, EndEdge.SHARP, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+                false, false, apex, radius, 0, 1, EndEdge.SHARP, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
     }
 
     /** A square's end, whose nearest side or arris stands so far before the axis. */
     EndCap squared(double before) {
-        return new EndCap(false, true, apex, before, 0, 1, EndEdge.SHARP, misfit, strays);
+        return new EndCap(false, true, apex, before, 0, 1, EndEdge.SHARP, misfit, strays, open);
+    }
+
+    /** The same, its place known to so much. */
+    EndCap opened(double to) {
+        return new EndCap(flat, square, apex, behind, disagreement, uncertainty, edge, misfit, strays, to);
     }
 
     /** The same end in another view of it. */
     static EndCap again(EndCap known, SquaredContour contour, boolean start) {
-        EndEdge edge = known.edge.byBulge() ? BrokenRim.again(contour, start, known.edge) : known.edge;
-        EndCap seen = of(contour, start, edge);
+        EndCap seen = of(contour, start, known.edge).opened(known.open);
         return known.square ? seen.squared(known.behind) : seen;
     }
 
@@ -168,7 +159,7 @@ record EndCap(
         EndFlank.Seen flank = new EndFlank(new double[][][] {left, right}, start, focal).seen(edge);
         double rim = flank.rim();
         double radius = rim / Math.sqrt(1 + rim * rim);
-        if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
+        if (!(apex * outward > 0.03) || !(rim * focal > 4) || edge.steep() != flank.isSteep()) {
             return rounded(apex, radius);
         }
         EndCap whole = fitted(new double[][][] {left, right}, start, apex, flank, radius, focal, edge, isWhole);
@@ -196,8 +187,8 @@ record EndCap(
         double rim = flank.rim();
         SeenRim shape = SeenRim.of(behind, edge, Math.abs(edge.place(apex, behind)));
         double bulge = edge.place(apex, behind);
-        double reach = 2.5 * (Math.abs(apexGuess) + (edge.domed() ? BALL : edge.round())) * rim + 6 / focal;
-        EndPoints points = EndPoints.of(sides, start, apexGuess, rim, reach, shape, focal);
+        double reach = 2.5 * (Math.abs(apexGuess) + (edge.domed() ? DOME_DEEP : edge.round())) * rim + 6 / focal;
+        EndPoints points = EndPoints.of(sides, start, apexGuess, asked(flank), reach, shape, focal);
         double spread = 1 / focal;
         double error = 1;
         double misfit = 0;
@@ -244,19 +235,18 @@ record EndCap(
                 spread = Math.max(0.03 / focal, 1.4 * Math.sqrt(squares / weights));
             }
         }
-        if (!(bulge * outward > 0)) {
-            return rounded(apexGuess, behind);
-        }
-        double disagreement = Math.log(bulge / edge.place(apex, behind));
+        boolean bulges = bulge * outward > 0;
+        double expected = edge.place(apex, behind);
+        double disagreement = bulges ? Math.log(bulge / expected) : HOLLOW;
         // Points follow one another within the picture's softness: about one in three speaks for itself.
-        double uncertainty = Math.hypot(0.01, 1.7 * spread * error / Math.abs(bulge));
-        uncertainty = Math.hypot(uncertainty, edge.isSharp() ? UNSURE_SHARP : Math.max(UNSURE, edge.open()));
+        double uncertainty =
+                Math.hypot(0.01, 1.7 * spread * error / Math.max(Math.abs(bulge), LEAST_TOLD * Math.abs(expected)));
         double strays = isWhole
                 ? focal * new EndLine(shape, apex, bulge, outward, flank, focal).strays(sides, start)
                 : Double.POSITIVE_INFINITY;
         boolean flat =
-                spread * focal < MOST_MISFIT && Math.abs(disagreement) < 0.5 && edge.round() < BALL && !edge.domed();
-        return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal, strays);
+                spread * focal < MOST_MISFIT && Math.abs(disagreement) < MOST_OFF && !edge.isBall() && !edge.domed();
+        return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal, strays, 0);
     }
 
     /**

@@ -6,48 +6,54 @@ package turnalike.photo;
  *
  * @param chamfer how wide the chamfer is, as a share of the piece's radius right behind it; 0 where there is none
  * @param round the rounding's radius, as the same share; 0 where there is none
- * @param open how much of the log of the end's bulge it leaves open that this is not known better, one standard deviation
- * @param domed whether it is a dome
- * @param byBulge whether it is as wide as the end's bulge asks in the view, which then tells nothing of that
  * @param eased how far the chamfer's corners are taken off, from 0, where they are sharp, to 1, where it is a quarter of a circle
+ * @param domed whether it is a dome
+ * @param steep whether the flank right behind a sharp rim runs steeply, as behind the foot of a bun
  */
-record EndEdge(double chamfer, double round, double open, boolean domed, boolean byBulge, double eased) {
-    static final EndEdge SHARP = new EndEdge(0, 0, 0, false, false, 0);
+record EndEdge(double chamfer, double round, double eased, boolean domed, boolean steep) {
+    /** Rounded over by more than this, an end has hardly a face that could tell anything. */
+    private static final double BALL = 0.69;
 
-    static final EndEdge DOME = new EndEdge(0, 0, 0, true, false, 0);
+    static final EndEdge SHARP = new EndEdge(0, 0, 0, false, false);
+
+    static final EndEdge DOME = new EndEdge(0, 0, 0, true, false);
+
+    static final EndEdge STEEP = new EndEdge(0, 0, 0, false, true);
 
     static EndEdge chamfered(double share) {
-        return new EndEdge(share, 0, 0, false, false, 0);
+        return eased(share, 0);
     }
 
     static EndEdge eased(double share, double eased) {
-        return new EndEdge(share, 0, 0, false, false, eased);
+        return new EndEdge(share, 0, eased, false, false);
     }
 
     static EndEdge rounded(double share) {
-        return new EndEdge(0, share, 0, false, false, 0);
+        return new EndEdge(0, share, 0, false, false);
     }
 
-    EndEdge opened(double log) {
-        return new EndEdge(chamfer, round, log, domed, byBulge, eased);
-    }
-
-    EndEdge asItBulges() {
-        return new EndEdge(chamfer, round, open, domed, true, eased);
-    }
-
-    /** Whether it is of the same kind, whatever its width. */
-    boolean isLike(EndEdge other) {
-        return chamfer > 0 == other.chamfer > 0 && round > 0 == other.round > 0 && domed == other.domed;
-    }
-
+    /** Whether nothing was done to its rim. */
     boolean isSharp() {
         return chamfer == 0 && round == 0 && !domed;
     }
 
+    boolean isBall() {
+        return round > BALL;
+    }
+
+    /** How wide the chamfer or the rounding is, a share of the radius right behind it. */
+    double width() {
+        return chamfer + round;
+    }
+
+    /** A chamfer or a rounding of the same kind, so wide. */
+    EndEdge asWide(double share) {
+        return round > 0 ? rounded(share) : eased(share, eased);
+    }
+
     /** The flat face's radius as a share of the piece's right behind the edge. */
     double face() {
-        return 1 - chamfer - round;
+        return 1 - width();
     }
 
     /**

@@ -1,5 +1,8 @@
 package turnalike.photo;
 
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * How wide a piece is right behind an end's rim, seen from its flank a little farther in: near the rim itself the end's own outline is seen. A flank that
  * tapers or bows, as a handle's does, is followed out to the rim, for a radius that is off by a twentieth makes an end bulge by as much more or less than it
@@ -52,12 +55,24 @@ final class EndFlank {
     }
 
     /**
-     * A flank, followed out to the rim as the straight line or the bow that it is, or level where it is none.
+     * A flank, followed out to the rim as the straight line or the bow that it is, or level where it is none; or as a quadric that runs steeply.
      *
-     * @param rim half the width there, Y; of an edge that is rounded over, where the rounding begins
-     * @param slope how much wider it is for each unit farther in
+     * @param rim half the width of the rim, Y; of an edge that is rounded over, where the rounding begins
+     * @param joint Y where the outline turns from the rim into the flank: before it is widest, where the flank is steep
+     * @param from X there, where it hangs on the flank; else it is where the rim is widest
+     * @param across Y by how far it is in from there
+     * @param upTo so far in from there it was followed
      */
-    record Seen(double rim, double slope) {}
+    record Seen(double rim, double joint, OptionalDouble from, DoubleUnaryOperator across, double upTo) {
+        /** One that is so much wider for each unit farther in. */
+        static Seen straight(double rim, double slope) {
+            return new Seen(rim, rim, OptionalDouble.empty(), inward -> rim + slope * inward, Double.POSITIVE_INFINITY);
+        }
+
+        boolean isSteep() {
+            return from.isPresent();
+        }
+    }
 
     /** The flank behind such an edge. */
     Seen seen(EndEdge edge) {
@@ -69,7 +84,8 @@ final class EndFlank {
             side = side(edge, rim / Math.sqrt(1 + rim * rim));
             depth = side + CLEAR * Math.abs(apex) * rim + 3 / focal;
         }
-        return followed(depth, rim, side);
+        Seen seen = followed(depth, rim, side);
+        return edge.steep() ? new SteepFlank(sides, start, focal).seen(depth).orElse(seen) : seen;
     }
 
     /**
@@ -101,17 +117,17 @@ final class EndFlank {
             }
         }
         if (line.count() < LEAST_POINTS) {
-            return new Seen(rim, 0);
+            return Seen.straight(rim, 0);
         }
         FittedBow.Bow bowed = bow.bow();
         boolean bows = bowed.strays() < BOWED * line.strays()
                 && bowed.strays() * focal < STRAIGHT
                 && Math.abs(bowed.slopeAt(side)) < STEEPEST_BOW;
         if (bows) {
-            return new Seen(rim + bowed.at(side), bowed.slopeAt(side));
+            return Seen.straight(rim + bowed.at(side), bowed.slopeAt(side));
         }
         boolean tapers = line.strays() * focal < STRAIGHT && Math.abs(line.slope()) < STEEPEST;
-        return tapers ? new Seen(rim + line.at(side), line.slope()) : new Seen(rim, 0);
+        return tapers ? Seen.straight(rim + line.at(side), line.slope()) : Seen.straight(rim, 0);
     }
 
     /** Half the width where the edges first pass a place so deep. */

@@ -19,9 +19,12 @@ final class EndLine {
     /** Where the contour leaves the flank by so many pixels, the next member begins. */
     private static final double LEAVES = 1.5;
 
-    private final double[] x = new double[PIECES + 2];
+    /** And its flank in so many. */
+    private static final int FLANK = 12;
 
-    private final double[] y = new double[PIECES + 2];
+    private final double[] x = new double[PIECES + FLANK + 1];
+
+    private final double[] y = new double[PIECES + FLANK + 1];
 
     private final double apex;
 
@@ -33,20 +36,31 @@ final class EndLine {
 
     private final double deepest;
 
+    /** X where the flank begins. */
+    private final double begins;
+
+    /** So far out from the axis it is the face that is asked, not what is beside it. */
+    private final double face;
+
     EndLine(SeenRim shape, double apex, double bulge, double outward, EndFlank.Seen flank, double focal) {
         this.apex = apex;
         this.outward = outward;
         this.flank = flank;
         this.focal = focal;
+        face = EndCap.asked(flank);
         for (int k = 0; k <= PIECES; k++) {
-            y[k] = flank.rim() * Math.sin(Math.PI / 2 * k / PIECES);
+            y[k] = flank.joint() * Math.sin(Math.PI / 2 * k / PIECES);
             x[k] = apex + bulge * (shape.at(y[k]) - shape.at(0));
         }
-        deepest = Math.abs(apex) * flank.rim() + Math.max(ALONG * flank.rim(), LEAST_ALONG / focal);
-        double side = x[PIECES];
-        double end = apex - outward * (2 * deepest + flank.rim());
-        x[PIECES + 1] = end;
-        y[PIECES + 1] = flank.rim() + flank.slope() * Math.abs(end - side);
+        begins = flank.from().orElse(x[PIECES]);
+        double bulging = Math.abs(apex) * flank.rim();
+        double along = Math.max(ALONG * flank.rim(), LEAST_ALONG / focal);
+        deepest = Math.min(bulging + along, (apex - begins) * outward + flank.upTo());
+        double far = Math.abs(apex - outward * (2 * (bulging + along) + flank.rim()) - begins);
+        for (int k = 1; k <= FLANK; k++) {
+            x[PIECES + k] = begins - outward * far * k / FLANK;
+            y[PIECES + k] = flank.across().applyAsDouble(far * k / FLANK);
+        }
     }
 
     /** What the contour's points near the end stray by from it, root mean square, in units. */
@@ -61,13 +75,13 @@ final class EndLine {
                 int i = start ? k : n - 1 - k;
                 double deep = (apex - side[0][i]) * outward;
                 double across = Math.abs(side[1][i]);
-                double beside = across - flank.rim() - flank.slope() * Math.max(0, deep - (apex - x[PIECES]) * outward);
+                double beside = across - flank.across().applyAsDouble(Math.max(0, deep - (apex - begins) * outward));
                 reached = reached || Math.abs(beside) * focal < LEAVES;
                 if (deep > deepest || beside * focal > LEAVES || (reached && beside * focal < -LEAVES)) {
                     break;
                 }
                 near = nearest(near, side[0][i], across);
-                if (across > EndCap.ASKED * flank.rim()) {
+                if (across > face) {
                     double off = Math.min(MOST / focal, Math.sqrt(squared(near, side[0][i], across)));
                     squares += off * off;
                     count++;
@@ -81,7 +95,7 @@ final class EndLine {
     private int nearest(int from, double atX, double atY) {
         int best = from;
         double least = squared(from, atX, atY);
-        for (int k = from + 1; k <= PIECES && k <= best + 3; k++) {
+        for (int k = from + 1; k < PIECES + FLANK && k <= best + 3; k++) {
             double squared = squared(k, atX, atY);
             if (squared < least) {
                 least = squared;

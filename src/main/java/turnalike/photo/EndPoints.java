@@ -28,13 +28,13 @@ final class EndPoints {
      * @param sides X and Y of the points of one edge or both
      * @param start whether the start end is meant
      * @param apex where the end is, about
-     * @param rim half its width, Y
+     * @param asked so far out, Y
      * @param reach so far inward from there at most
      * @param shape of the rim
      * @param focal length, pixels
      */
     static EndPoints of(
-            double[][][] sides, boolean start, double apex, double rim, double reach, SeenRim shape, double focal) {
+            double[][][] sides, boolean start, double apex, double asked, double reach, SeenRim shape, double focal) {
         EndPoints points = new EndPoints();
         double outward = start ? -1 : 1;
         double middle = shape.at(0);
@@ -44,7 +44,7 @@ final class EndPoints {
                 int i = start ? k : n - 1 - k;
                 double x = side[0][i];
                 double y = Math.abs(side[1][i]);
-                if (y > EndCap.ASKED * rim || (apex - x) * outward > reach) {
+                if (y > asked || (apex - x) * outward > reach) {
                     break;
                 }
                 points.add(x, y, shape.at(y) - middle, shape.at(y + BESIDE / focal) - shape.at(y - BESIDE / focal));

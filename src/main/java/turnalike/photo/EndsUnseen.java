@@ -13,7 +13,7 @@ record EndsUnseen(double startMm, double endMm, double lengthMm) {
      * One standard deviation as a share of what is unseen, if half of such ends reach to the pole and the others are sawn off anywhere: √(½·⅓); a
      * choice of ours, there being both.
      */
-    private static final double SPREAD = 0.41;
+    static final double SPREAD = 0.41;
 
     /**
      * {@return what that comes to at a place, one standard deviation in millimetres} With a piece so much shorter in the picture, the length being

@@ -61,6 +61,6 @@ final class PointedTip {
     /** A cone of that point, whose sides rise so much in the squared picture: with k the rise of its own, κ² = k² / (1 − k²p²). */
     private static RoundedEnd cone(double point, double apex, double rise) {
         double own = rise * rise / (1 + rise * rise * point * point);
-        return new RoundedEnd(point, apex, apex, own * point * point, -2 * own * point, own, 1);
+        return new RoundedEnd(point, apex, apex, new Quadric(own * point * point, -2 * own * point, own, 1));
     }
 }

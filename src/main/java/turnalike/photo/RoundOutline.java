@@ -144,19 +144,12 @@ final class RoundOutline {
                 other,
                 (int) Math.ceil(4 / (focal * (to - from) / (count - 1))),
                 Math.max(left.noisePixels(), right.noisePixels()),
-                new EndsUnseen(
-                        mmPerUnit * unseen(contour, start, true, first),
-                        mmPerUnit * unseen(contour, end, false, last),
-                        lengthMm),
+                new EndsUnseen(mmPerUnit * unseen(start, first), mmPerUnit * unseen(end, last), lengthMm),
                 List.of(start, end));
     }
 
-    private static double unseen(SquaredContour contour, EndCap cap, boolean start, Optional<RoundedEnd> end) {
-        // A rim as wide as the end bulges may be no rim, but a dome's.
-        return cap.edge().byBulge()
-                ? Math.abs(
-                        cap.place() - RoundedEnd.of(contour, start, cap.place()).place())
-                : end.map(pole -> Math.abs(pole.place() - pole.back())).orElse(0.0);
+    private static double unseen(EndCap cap, Optional<RoundedEnd> end) {
+        return end.map(pole -> Math.abs(pole.place() - pole.back())).orElse(cap.open() / EndsUnseen.SPREAD);
     }
 
     /** What an edge counts by that is uncertain by so much, pixels, beside another: by one over the squares, as of independent measures. */

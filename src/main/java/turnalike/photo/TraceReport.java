@@ -214,6 +214,13 @@ final class TraceReport {
                         "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",
                         "take it on a plain ground of another colour, in light without hard shadows");
             }
+            EndCap asSawn = EndCap.face(view.contour(), start, EndEdge.SHARP);
+            if (!cap.isPlaced() && (cap.bulgesTooLittle() || asSawn.bulgesTooLittle())) {
+                throw new Unsure(
+                        PhotoTrace.Reason.NOT_ROUND,
+                        "an end's outline is straighter than any round end's: something lies before it, or the piece was not followed to its end",
+                        "take it again so that both ends are seen whole, on a plain ground of another colour");
+            }
         }
     }
 
@@ -224,11 +231,11 @@ final class TraceReport {
             warnings.add(
                     "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
         }
-        if (!view.start().tellsLean() || !view.end().tellsLean()) {
+        if (!view.start().flat() || !view.end().flat()) {
             warnings.add(String.format(
                     Locale.ROOT,
                     "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f° is allowed for",
-                    view.start().tellsLean() ? "its far end" : view.end().tellsLean() ? "its start end" : "its ends",
+                    view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
                     Math.toDegrees(view.tiltUncertainty())));
         } else if (Math.abs(view.tilt()) > Math.toRadians(8)) {
             warnings.add("the piece leans %.0f° out of the picture: take it again squarely"

@@ -63,6 +63,6 @@ class DomedEndTest {
                 count++;
             }
         }
-        assertThat(Math.sqrt(squares / count)).isLessThan(0.45);
+        assertThat(Math.sqrt(squares / count)).isLessThan(0.46);
     }
 }

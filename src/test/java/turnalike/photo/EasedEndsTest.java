@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -59,32 +58,5 @@ class EasedEndsTest {
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.7));
         double length = (view.end().place() - view.start().place()) * Math.exp(view.logFocal());
         assertThat(length).isCloseTo(2 * HALF, within(0.0045 * 2 * HALF));
-    }
-
-    @Test
-    void a_rim_as_wide_as_it_bulges_agrees_with_every_view() throws Unsure {
-        ViewFit fit = fit(piece(), 0, 0.05);
-        for (double lean : new double[] {-1, 0, 1}) {
-            SquaredContour contour = fit.contour(AXIS, 0, Math.toRadians(lean));
-            for (boolean round : new boolean[] {false, true}) {
-                EndEdge edge = BrokenRim.byBulge(contour, true, round).orElseThrow();
-                EndCap cap = EndCap.of(contour, true, edge);
-                assertThat(cap.disagreement()).isCloseTo(0, within(0.01));
-                assertThat(cap.tellsLean()).isFalse();
-                // The same in another view is as wide as it bulges there.
-                SquaredContour other = fit.contour(AXIS, 0, Math.toRadians(lean + 0.5));
-                assertThat(EndCap.again(cap, other, true).disagreement()).isCloseTo(0, within(0.01));
-            }
-        }
-    }
-
-    @Test
-    void a_sharp_end_has_no_rim_that_bulges_so_little() throws Unsure {
-        List<double[]> sharp = List.of(new double[] {-HALF, RADIUS}, new double[] {HALF, RADIUS});
-        ViewFit fit = fit(sharp, 0, 0.02);
-        // Seen as leaning so, its start bulges by less than a sharp end would.
-        SquaredContour contour = fit.contour(AXIS, 0, Math.toRadians(2));
-        assertThat(EndCap.of(contour, true, EndEdge.SHARP).disagreement()).isNegative();
-        assertThat(BrokenRim.byBulge(contour, true, true)).isEmpty();
     }
 }

@@ -20,7 +20,7 @@ class SideProfileTest {
 
     private static final int COUNT = 481;
 
-    private static final EndCap OPEN = new EndCap(false, false, 0, 0, 0, 1, EndEdge.SHARP, 9, 9);
+    private static final EndCap OPEN = new EndCap(false, false, 0, 0, 0, 1, EndEdge.SHARP, 9, 9, 0);
 
     /** Y where the contour of a body stands over X: no ray that runs nearer to the axis misses all of it. */
     private static double contour(DoubleUnaryOperator radius, double along) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -51,10 +52,20 @@ class ViewFitTest {
     /** Seen through a lens of so many pixels, of which so much is known. */
     static ViewFit.View fit(List<double[]> circles, double focal, double leanDegrees, double noise, FocalGuess guess)
             throws Unsure {
+        return fit(circles, focal, leanDegrees, noise, guess, ViewFit.TiltGuess.BY_EYE);
+    }
+
+    /** The same, so much of the lean being known. */
+    static ViewFit.View fit(
+            List<double[]> circles,
+            double focal,
+            double leanDegrees,
+            double noise,
+            FocalGuess guess,
+            ViewFit.TiltGuess tilt)
+            throws Unsure {
         double[][] round = HullContour.of(circles, sight(focal, leanDegrees), noise);
-        return new ViewFit(
-                        round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE)
-                .fit(AXIS);
+        return new ViewFit(round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, tilt).fit(AXIS);
     }
 
     private static Sight sight(double focal, double leanDegrees) {
@@ -171,7 +182,9 @@ class ViewFitTest {
             circles.add(new double[] {-HALF - high * RADIUS * share, RADIUS * Math.sqrt(1 - share * share)});
         }
         ViewFit.View view = fit(circles, 1, 0.05);
-        assertThat(Math.toDegrees(view.tilt())).isCloseTo(1, within(1.0));
+        double off = Math.abs(view.tilt() - Math.toRadians(1));
+        assertThat(off).isLessThan(Math.max(Math.toRadians(1), 2 * view.tiltUncertainty()));
+        assertThat(Math.toDegrees(off)).isLessThan(1.75);
         assertThat(view.logFocal()).isCloseTo(0, within(0.06));
     }
 
@@ -185,7 +198,8 @@ class ViewFitTest {
                 new double[] {-half, 0.2 * half}, new double[] {0, 0.25 * half}, new double[] {half, 0.2 * half});
         FocalGuess guess = FocalGuess.of(Optional.empty(), CameraData.NONE, WIDTH, HEIGHT);
         ViewFit.View view = fit(circles, focal, 1, 0.05, guess);
-        assertThat(guess.pixels() * Math.exp(view.logFocal()) / focal).isCloseTo(1, within(0.08));
+        double off = Math.abs(Math.log(guess.pixels() / focal) + view.logFocal());
+        assertThat(off).isLessThan(0.12).isLessThan(2 * view.focalUncertainty());
         assertThat(Math.abs(view.tilt() - Math.toRadians(1))).isLessThan(3 * view.tiltUncertainty());
     }
 
@@ -221,5 +235,30 @@ class ViewFitTest {
         double far = Math.log(guess.pixels() * Math.exp(view.logFocal()) / focal);
         double leans = view.tilt() - Math.toRadians(lean);
         return Math.abs(far) > 2.5 * view.focalUncertainty() || Math.abs(leans) > 2.5 * view.tiltUncertainty();
+    }
+
+    /** Three degrees beside the true view, a whole end still bulges enough; one that something straight lies over does not in the true one. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-3, 0, 3})
+    void no_whole_end_bulges_too_little(double beside) throws Unsure {
+        for (List<double[]> piece :
+                List.of(cylinder(0, 0), cylinder(0.2 * RADIUS, 0), cylinder(0, RADIUS), rounded(0.5))) {
+            double[][] round = HullContour.of(piece, sight(FOCAL, 0), 0.05);
+            assertThat(bulgesTooLittle(round, beside)).isFalse();
+        }
+        double[][] covered = HullContour.of(cylinder(0, 0), sight(FOCAL, 0), 0.05);
+        double least = Arrays.stream(covered[0]).min().orElseThrow();
+        covered[0] = Arrays.stream(covered[0]).map(x -> Math.max(x, least + 15)).toArray();
+        assertThat(bulgesTooLittle(covered, beside)).isTrue();
+    }
+
+    /** Of the start end, seen in a view that leans by so many degrees. */
+    private static boolean bulgesTooLittle(double[][] round, double leanDegrees) throws Unsure {
+        FocalGuess guess = new FocalGuess(FOCAL, 0.03, "a lens known to three per cent");
+        ViewFit fit = new ViewFit(
+                round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE);
+        double tilt = Math.toRadians(leanDegrees);
+        SquaredContour there = fit.contour(fit.straightened(AXIS, 0, tilt), 0, tilt);
+        return EndCap.face(there, true, EndEdge.SHARP).bulgesTooLittle();
     }
 }
