@@ -32,11 +32,6 @@ record EndEdge(double chamfer, double round, double eased, boolean domed, boolea
         return new EndEdge(0, share, 0, false, false);
     }
 
-    /** Whether nothing was done to its rim. */
-    boolean isSharp() {
-        return chamfer == 0 && round == 0 && !domed;
-    }
-
     boolean isBall() {
         return round > BALL;
     }

@@ -1,5 +1,6 @@
 package turnalike.photo;
 
+import java.util.Arrays;
 import java.util.Map;
 
 /**
@@ -56,7 +57,7 @@ final class EndOdds {
 
     private final double[][] place;
 
-    private double apex;
+    private final double apex;
 
     private final double[] costs;
 
@@ -64,13 +65,16 @@ final class EndOdds {
      * Begins.
      *
      * @param start whether the start end is meant
-     * @param wide the radius right behind it, pixels
+     * @param middle the contour as it is seen in the middle one of the leans
      * @param leans that are looked at
      */
-    EndOdds(boolean start, double wide, Leans leans) {
+    EndOdds(boolean start, SquaredContour middle, Leans leans) {
         this.start = start;
         this.leans = leans;
-        points = Math.max(LEAST_POINTS, POINTS * wide);
+        double behind = EndCap.face(middle, start, EndEdge.SHARP).behind();
+        points = Math.max(LEAST_POINTS, POINTS * behind * middle.sight().focal());
+        double[] x = middle.points(true)[0];
+        apex = start ? x[0] : x[x.length - 1];
         astray = new double[leans.count()][FORMS];
         bulge = new double[leans.count()][FORMS];
         unsure = new double[leans.count()][FORMS];
@@ -91,10 +95,6 @@ final class EndOdds {
         for (int k = 0; k < FORMS; k++) {
             unsure[lean][k] = Math.hypot(unsure[lean][k], BETWEEN * Math.min(MOST_BETWEEN, step(bulge[lean], k)));
         }
-        if (leans.isMiddle(lean)) {
-            double[] x = contour.points(true)[0];
-            apex = start ? x[0] : x[x.length - 1];
-        }
     }
 
     /** By how much the bulge differs from that of the next width. */
@@ -114,13 +114,7 @@ final class EndOdds {
     void settle() {
         double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < costs.length; j++) {
-            double[] logs = logs(leans.fine(j));
-            double most = most(logs);
-            double sum = 0;
-            for (double log : logs) {
-                sum += Math.exp(log - most);
-            }
-            costs[j] = -2 * (Math.log(sum) + most);
+            costs[j] = -2 * logOfAll(logs(leans.fine(j)));
             least = Math.min(least, costs[j]);
         }
         for (int j = 0; j < costs.length; j++) {
@@ -143,12 +137,17 @@ final class EndOdds {
         return tilt + Math.atan(apex) - Math.atan(apex * Math.exp(-longer));
     }
 
-    private static double most(double[] logs) {
+    /** The log of how likely any of them is. */
+    private static double logOfAll(double[] logs) {
         double most = Double.NEGATIVE_INFINITY;
         for (double log : logs) {
             most = Math.max(most, log);
         }
-        return most;
+        double sum = 0;
+        for (double log : logs) {
+            sum += Math.exp(log - most);
+        }
+        return Math.log(sum) + most;
     }
 
     /** The log of how likely each form is. */
@@ -199,17 +198,9 @@ final class EndOdds {
     }
 
     private double[] likely(double lean) {
-        double[] likely = logs(lean);
-        double most = most(likely);
-        double sum = 0;
-        for (int k = 0; k < FORMS; k++) {
-            likely[k] = Math.exp(likely[k] - most);
-            sum += likely[k];
-        }
-        for (int k = 0; k < FORMS; k++) {
-            likely[k] /= sum;
-        }
-        return likely;
+        double[] logs = logs(lean);
+        double all = logOfAll(logs);
+        return Arrays.stream(logs).map(log -> Math.exp(log - all)).toArray();
     }
 
     /** How far from their mean its forms would have the face stand, in the mean, over the distance. */

@@ -194,24 +194,4 @@ record KnownSquares(List<Span> spans, boolean atStart, boolean atEnd) {
     double strays(SquaredContour contour) {
         return Arrays.stream(off(contour)).map(each -> each * each).sum();
     }
-
-    /** Adds that to the normal equations of the step to a better view, focal length first: as it is seen now, with a longer lens, and leaning more. */
-    void add(double[][] rows, SquaredContour now, SquaredContour farther, SquaredContour leaning, double step) {
-        if (spans.isEmpty()) {
-            return;
-        }
-        double[] here = off(now);
-        double[] byFocal = off(farther);
-        double[] byTilt = off(leaning);
-        for (int k = 0; k < here.length; k++) {
-            double f = (byFocal[k] - here[k]) / step;
-            double t = (byTilt[k] - here[k]) / step;
-            rows[0][0] += f * f;
-            rows[0][1] += f * t;
-            rows[1][0] += f * t;
-            rows[1][1] += t * t;
-            rows[0][2] -= f * here[k];
-            rows[1][2] -= t * here[k];
-        }
-    }
 }

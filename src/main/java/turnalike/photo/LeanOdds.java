@@ -2,6 +2,7 @@ package turnalike.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a piece leans and what its ends are. Sharp, chamfered and rounded rims can explain much the same end, each in a view of its own, so no step leads
@@ -73,40 +74,35 @@ final class LeanOdds {
      * What was read through one lens.
      *
      * @param near the log of its focal length over the guess
-     * @param ends either's odds, start first; that of a square's end is left out
+     * @param start the start end's odds, unless a square ends there
+     * @param end the other's
      * @param strays what squares stray by in each lean
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Read(double near, List<EndOdds> ends, double[] strays) {}
+    private record Read(double near, Optional<EndOdds> start, Optional<EndOdds> end, double[] strays) {}
 
     private Read read(Sight.AxisLine axis, double near) throws Unsure {
-        SquaredContour first = fit.contour(
-                fit.straightened(axis, near, leans.guess().tilt()),
-                near,
-                leans.guess().tilt());
-        List<EndOdds> ends = new ArrayList<>();
-        for (boolean start : new boolean[] {true, false}) {
-            if (!(start ? squares.atStart() : squares.atEnd())) {
-                double behind = EndCap.face(first, start, EndEdge.SHARP).behind();
-                ends.add(new EndOdds(start, behind * first.sight().focal(), leans));
-            }
-        }
-        List<Cores.Work<Double>> begun = new ArrayList<>();
+        List<Cores.Work<SquaredContour>> begun = new ArrayList<>();
         for (int k = 0; k < leans.count(); k++) {
-            int at = k;
-            begun.add(Cores.begin(() -> {
-                double lean = leans.lean(at);
-                SquaredContour contour = fit.contour(fit.straightened(axis, near, lean), near, lean);
-                ends.forEach(end -> end.read(at, contour));
-                return squares.strays(contour);
-            }));
+            double lean = leans.lean(k);
+            begun.add(Cores.begin(() -> fit.contour(fit.straightened(axis, near, lean), near, lean)));
         }
-        double[] strays = new double[begun.size()];
-        for (int k = 0; k < strays.length; k++) {
-            strays[k] = begun.get(k).done();
+        List<SquaredContour> contours = new ArrayList<>();
+        for (Cores.Work<SquaredContour> each : begun) {
+            contours.add(each.done());
         }
-        ends.forEach(EndOdds::settle);
-        return new Read(near, ends, strays);
+        SquaredContour middle = contours.get(leans.middle());
+        Optional<EndOdds> start = squares.atStart() ? Optional.empty() : Optional.of(new EndOdds(true, middle, leans));
+        Optional<EndOdds> end = squares.atEnd() ? Optional.empty() : Optional.of(new EndOdds(false, middle, leans));
+        double[] strays = new double[leans.count()];
+        Cores.each(leans.count(), k -> {
+            start.ifPresent(odds -> odds.read(k, contours.get(k)));
+            end.ifPresent(odds -> odds.read(k, contours.get(k)));
+            strays[k] = squares.strays(contours.get(k));
+        });
+        start.ifPresent(EndOdds::settle);
+        end.ifPresent(EndOdds::settle);
+        return new Read(near, start, end, strays);
     }
 
     /**
@@ -157,14 +153,13 @@ final class LeanOdds {
 
     /** Twice the negative log of how likely a view is. */
     private double cost(Read read, double longer, double tilt) {
-        double cost = square(longer / focal.uncertainty())
+        double nearer = longer - read.near;
+        return square(longer / focal.uncertainty())
                 + square((tilt - leans.guess().tilt()) / leans.guess().uncertainty())
                 + rings.strays(longer, tilt)
-                + leans.between(tilt).of(read.strays);
-        for (EndOdds end : read.ends) {
-            cost += end.cost(tilt, longer - read.near);
-        }
-        return cost;
+                + leans.between(tilt).of(read.strays)
+                + read.start.map(odds -> odds.cost(tilt, nearer)).orElse(0.0)
+                + read.end.map(odds -> odds.cost(tilt, nearer)).orElse(0.0);
     }
 
     private static double square(double value) {
@@ -172,18 +167,19 @@ final class LeanOdds {
     }
 
     private ViewFit.View view(Sight.AxisLine axis, Read read, Mean mean) throws Unsure {
-        List<EndOdds.Told> told = read.ends.stream()
-                .map(end -> end.told(mean.tilt, mean.focal - read.near))
-                .toList();
+        Optional<EndOdds.Told> start = read.start.map(odds -> odds.told(mean.tilt, mean.focal - read.near));
+        Optional<EndOdds.Told> end = read.end.map(odds -> odds.told(mean.tilt, mean.focal - read.near));
         double[] uncertain = {Math.hypot(isVague() ? LEAST_OF_FOCAL : 0, mean.focalSpread), mean.tiltSpread};
-        EndEdge start = squares.atStart() ? EndEdge.SHARP : told.get(0).edge();
-        EndEdge end =
-                squares.atEnd() ? EndEdge.SHARP : told.get(told.size() - 1).edge();
-        ViewFit.View view =
-                fit.seen(fit.straightened(axis, mean.focal, mean.tilt), mean.focal, mean.tilt, uncertain, start, end);
+        Sight.AxisLine straight = fit.straightened(axis, mean.focal, mean.tilt);
+        ViewFit.View view = fit.seen(straight, mean.focal, mean.tilt, uncertain, edge(start), edge(end));
         return view.withEnds(
-                squares.atStart() ? view.start() : open(view, true, told.get(0)),
-                squares.atEnd() ? view.end() : open(view, false, told.get(told.size() - 1)));
+                start.map(told -> open(view, true, told)).orElse(view.start()),
+                end.map(told -> open(view, false, told)).orElse(view.end()));
+    }
+
+    /** A square's end is read as a sawn one until somebody else has found where it stands. */
+    private static EndEdge edge(Optional<EndOdds.Told> told) {
+        return told.map(EndOdds.Told::edge).orElse(EndEdge.SHARP);
     }
 
     /** An end with what its place is known to: what has a face may be another one's, or a dome, the pole of which stands farther out. */

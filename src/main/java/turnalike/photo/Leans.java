@@ -19,8 +19,9 @@ record Leans(ViewFit.TiltGuess guess) {
         return 2 * SIDE + 1;
     }
 
-    boolean isMiddle(int lean) {
-        return lean == SIDE;
+    /** Which of them is the guess. */
+    int middle() {
+        return SIDE;
     }
 
     /** One that is read, radians. */

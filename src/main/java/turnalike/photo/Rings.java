@@ -212,13 +212,4 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         double t = lean - tilt;
         return weight[0][0] * f * f + 2 * weight[0][1] * f * t + weight[1][1] * t * t;
     }
-
-    /** Adds the guess to the normal equations of the step from a view to a better one, focal length first. */
-    void add(double[][] rows, double focal, double lean) {
-        for (int i = 0; i < 2; i++) {
-            rows[i][0] += weight[i][0];
-            rows[i][1] += weight[i][1];
-            rows[i][2] += weight[i][0] * (logFocal - focal) + weight[i][1] * (tilt - lean);
-        }
-    }
 }

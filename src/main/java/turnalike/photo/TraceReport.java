@@ -214,8 +214,9 @@ final class TraceReport {
                         "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",
                         "take it on a plain ground of another colour, in light without hard shadows");
             }
-            EndCap asSawn = EndCap.face(view.contour(), start, EndEdge.SHARP);
-            if (!cap.isPlaced() && (cap.bulgesTooLittle() || asSawn.bulgesTooLittle())) {
+            if (!cap.isPlaced()
+                    && (cap.bulgesTooLittle()
+                            || EndCap.face(view.contour(), start, EndEdge.SHARP).bulgesTooLittle())) {
                 throw new Unsure(
                         PhotoTrace.Reason.NOT_ROUND,
                         "an end's outline is straighter than any round end's: something lies before it, or the piece was not followed to its end",

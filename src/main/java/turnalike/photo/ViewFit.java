@@ -108,7 +108,7 @@ final class ViewFit {
         }
     }
 
-    /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
+    /** The view in the mean of all, each as likely as what was known and the ends, of whatever form, make it. */
     View fit(Sight.AxisLine guess) throws Unsure {
         return new LeanOdds(this, focal, tiltGuess, rings, squares).mean(guess);
     }

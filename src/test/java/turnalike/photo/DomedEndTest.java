@@ -10,14 +10,6 @@ import turnalike.trace.Profile;
 
 /** Half an ellipsoid at an end bulges as a flat end does that is seen from farther aside: taken for one, the piece came out a per cent short. */
 class DomedEndTest {
-    private static final int WIDTH = 1600;
-
-    private static final int HEIGHT = 1200;
-
-    private static final double FOCAL = 1400;
-
-    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
-
     private static final double HALF = 0.45;
 
     private static final double RADIUS = 0.045;
@@ -35,8 +27,7 @@ class DomedEndTest {
     }
 
     private static ViewFit.View view(double high, double lean) throws Unsure {
-        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
-        return HullContour.fit(domed(high), sight, WIDTH, HEIGHT, 0.08).fit(AXIS);
+        return HullContour.fit(domed(high), lean, 0.08).fit(HullContour.AXIS);
     }
 
     @ParameterizedTest

@@ -10,14 +10,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cylinders with chamfered ends whose corners sandpaper has taken off: taken for chamfers with sharp corners they came out a third too narrow. */
 class EasedEndsTest {
-    private static final int WIDTH = 1600;
-
-    private static final int HEIGHT = 1200;
-
-    private static final double FOCAL = 1400;
-
-    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
-
     private static final double HALF = 0.45;
 
     private static final double RADIUS = 0.045;
@@ -46,15 +38,10 @@ class EasedEndsTest {
         return RADIUS * WIDE * ((1 - EASED) * share + EASED * (1 - Math.cos(Math.PI / 2 * share)));
     }
 
-    private static ViewFit fit(List<double[]> circles, double lean, double noise) {
-        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean));
-        return HullContour.fit(circles, sight, WIDTH, HEIGHT, noise);
-    }
-
     @ParameterizedTest
     @ValueSource(doubles = {-2, 0, 1.5})
     void eased_chamfers_tell_the_lean(double lean) throws Unsure {
-        ViewFit.View view = fit(piece(), lean, 0.05).fit(AXIS);
+        ViewFit.View view = HullContour.fit(piece(), lean, 0.05).fit(HullContour.AXIS);
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.7));
         double length = (view.end().place() - view.start().place()) * Math.exp(view.logFocal());
         assertThat(length).isCloseTo(2 * HALF, within(0.0045 * 2 * HALF));

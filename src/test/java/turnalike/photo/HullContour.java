@@ -9,6 +9,15 @@ import turnalike.units.Angle;
 
 /** The contour of a body that is nowhere hollow: the hull of its circles seen one by one, by no formula of the program's. */
 final class HullContour {
+    /** A usual camera's picture, and where a piece's axis lies in it. */
+    static final int WIDTH = 1600;
+
+    static final int HEIGHT = 1200;
+
+    static final double FOCAL = 1400;
+
+    static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
+
     private static final int TURNS = 720;
 
     private HullContour() {}
@@ -20,6 +29,12 @@ final class HullContour {
         double[][] points = of(circles, sight, noise);
         double[] doubts = new double[points[0].length];
         return new ViewFit(points[0], points[1], doubts, width, height, guess, ViewFit.TiltGuess.BY_EYE);
+    }
+
+    /** The same of a piece that leans by so many degrees before the usual camera. */
+    static ViewFit fit(List<double[]> circles, double leanDegrees, double noise) {
+        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(leanDegrees));
+        return fit(circles, sight, WIDTH, HEIGHT, noise);
     }
 
     /**

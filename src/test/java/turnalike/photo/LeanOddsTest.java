@@ -11,14 +11,6 @@ import org.junit.jupiter.api.Test;
 /** Leans that are drawn as a camera held by eye has them, of pieces the ends of which are sharp, chamfered, rounded over or domed as they come. */
 @Tag("long-sums")
 class LeanOddsTest {
-    private static final int WIDTH = 1600;
-
-    private static final int HEIGHT = 1200;
-
-    private static final double FOCAL = 1400;
-
-    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
-
     private static final double HALF = 0.45;
 
     private static final int PIECES = 24;
@@ -50,9 +42,8 @@ class LeanOddsTest {
             end(dice, radius).forEach(circle -> piece.add(new double[] {-HALF + circle[0], circle[1]}));
             end(dice, radius).forEach(circle -> piece.add(new double[] {HALF - circle[0], circle[1]}));
             double lean = Math.toRadians(Math.max(-6, Math.min(6, 2.5 * dice.nextGaussian())));
-            Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, AXIS, lean);
             ViewFit.View view =
-                    HullContour.fit(piece, sight, WIDTH, HEIGHT, 0.1).fit(AXIS);
+                    HullContour.fit(piece, Math.toDegrees(lean), 0.1).fit(HullContour.AXIS);
             double off = Math.abs(view.tilt() - lean);
             within += off < view.tiltUncertainty() ? 1 : 0;
             withinTwo += off < 2 * view.tiltUncertainty() ? 1 : 0;

@@ -12,14 +12,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A leg that ends in a bun sawn off at its foot: read a little farther in, the foot came out a quarter too wide, and the end pixels off. */
 class SteepFlankTest {
-    private static final int WIDTH = 1600;
-
-    private static final int HEIGHT = 1200;
-
-    private static final double FOCAL = 1400;
-
-    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0 + 40, 0.03);
-
     private static final double HALF = 0.45;
 
     private static final double RADIUS = 0.06;
@@ -39,21 +31,16 @@ class SteepFlankTest {
         return circles;
     }
 
-    private static ViewFit fit(List<double[]> circles, double lean, double noise) {
-        return HullContour.fit(
-                circles, new Sight(FOCAL, WIDTH, HEIGHT, AXIS, Math.toRadians(lean)), WIDTH, HEIGHT, noise);
-    }
-
     @ParameterizedTest
     @CsvSource({"0.62, 1, 0", "0.62, 1, 2", "0.7, 0.8, -1.5", "0.5, 1.4, 1"})
     void the_rim_of_the_foot_is_found_in_the_right_view(double foot, double deep, double lean) throws Unsure {
-        ViewFit fit = fit(bun(foot, deep), lean, 0.05);
+        ViewFit fit = HullContour.fit(bun(foot, deep), lean, 0.05);
         double tilt = Math.toRadians(lean);
-        SquaredContour contour = fit.contour(AXIS, 0, tilt);
+        SquaredContour contour = fit.contour(HullContour.AXIS, 0, tilt);
         EndCap cap = EndCap.of(contour, true, EndEdge.STEEP);
         assertThat(cap.behind()).isCloseTo(foot * RADIUS, within(0.03 * foot * RADIUS));
         assertThat(cap.disagreement()).isCloseTo(0, within(0.04));
-        assertThat(cap.place()).isCloseTo(-HALF, within(0.6 / FOCAL));
+        assertThat(cap.place()).isCloseTo(-HALF, within(0.6 / HullContour.FOCAL));
         // As a level flank's the rim would be too wide by far, and the end too far in.
         EndCap level = EndCap.of(contour, true, EndEdge.SHARP);
         assertThat(level.behind()).isGreaterThan(1.08 * foot * RADIUS);
@@ -62,7 +49,7 @@ class SteepFlankTest {
     @ParameterizedTest
     @ValueSource(doubles = {-2, 0, 1.5})
     void a_sawn_bun_tells_the_lean(double lean) throws Unsure {
-        ViewFit.View view = fit(bun(0.65, 1), lean, 0.05).fit(AXIS);
+        ViewFit.View view = HullContour.fit(bun(0.65, 1), lean, 0.05).fit(HullContour.AXIS);
         assertThat(view.start().edge()).isEqualTo(EndEdge.STEEP);
         assertThat(view.start().flat()).isTrue();
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.5));
@@ -73,7 +60,10 @@ class SteepFlankTest {
     @Test
     void a_level_flank_is_no_steep_one() throws Unsure {
         List<double[]> cylinder = List.of(new double[] {-HALF, LEG}, new double[] {HALF, LEG});
-        EndCap cap = EndCap.of(fit(cylinder, 1, 0.05).contour(AXIS, 0, Math.toRadians(1)), true, EndEdge.STEEP);
+        EndCap cap = EndCap.of(
+                HullContour.fit(cylinder, 1, 0.05).contour(HullContour.AXIS, 0, Math.toRadians(1)),
+                true,
+                EndEdge.STEEP);
         assertThat(cap.flat()).isFalse();
         assertThat(cap.misfit()).isInfinite();
     }
